@@ -1,0 +1,127 @@
+namespace Crossmember.Engineering.Calculations;
+
+/// <summary>The unit of engineering: a pure function from named quantities to named quantities that shows its working and answers its checks.</summary>
+/// <remarks>Derive from <see cref="Calculation{TInputs,TResult}"/>. One calculation, one file.</remarks>
+public abstract class Calculation(Description about, IReadOnlyList<InputSpec> inputs, IReadOnlyList<OutputSpec> outputs)
+{
+    public Description About { get; } = about;
+
+    public IReadOnlyList<InputSpec> InputSpecs { get; } = inputs;
+
+    public IReadOnlyList<OutputSpec> OutputSpecs { get; } = outputs;
+
+    public string Id => About.Id;
+
+    /// <summary>Evaluates on values in SI, in the order of <see cref="InputSpecs"/>. Never throws on values, never gives NaN.</summary>
+    /// <param name="arguments">Absent values are allowed everywhere; defaults must already stand in where the caller wants them.</param>
+    /// <param name="working">Whether somebody will look at the arithmetic.</param>
+    public abstract Outcome Run(ReadOnlySpan<Value> arguments, bool working);
+
+    public int InputIndex(string name) => IndexOf(InputSpecs, i => i.Name == name);
+
+    public int OutputIndex(string name) => IndexOf(OutputSpecs, o => o.Name == name);
+
+    public override string ToString() => Id;
+
+    private static int IndexOf<T>(IReadOnlyList<T> list, Predicate<T> test)
+    {
+        for (var i = 0; i < list.Count; i++) if (test(list[i])) return i;
+        return -1;
+    }
+}
+
+/// <typeparam name="TInputs">A positional record of public quantities, each parameter with an <see cref="InputAttribute"/>.</typeparam>
+/// <typeparam name="TResult">A positional record likewise, with <see cref="OutputAttribute"/>; nullable members may stay unknown.</typeparam>
+public abstract class Calculation<TInputs, TResult>(Description about)
+    : Calculation(about, RecordShape<TInputs>.Inputs, RecordShape<TResult>.Outputs)
+    where TInputs : class
+    where TResult : class
+{
+    /// <summary>The typed door.</summary>
+    public Evaluation<TResult> Evaluate(TInputs inputs)
+    {
+        var arguments = RecordShape<TInputs>.Take(inputs);
+        TResult? result = null;
+        var outcome = Run(arguments, true, ref result);
+        return new(result, outcome);
+    }
+
+    public override Outcome Run(ReadOnlySpan<Value> arguments, bool working)
+    {
+        TResult? result = null;
+        return Run(arguments, working, ref result);
+    }
+
+    /// <summary>The arithmetic. Every required input is present and inside its definition; every check whose needs are met must be answered.</summary>
+    /// <returns>Null where the inputs, though each allowed, have no answer together: every check is then unknown.</returns>
+    protected abstract TResult? Solve(TInputs x, Worksheet w);
+
+    private Outcome Run(ReadOnlySpan<Value> arguments, bool working, ref TResult? result)
+    {
+        var missing = new List<MissingInput>();
+        var broken = new List<string>();
+        var beyond = new List<string>();
+        for (var i = 0; i < InputSpecs.Count; i++) Examine(InputSpecs[i], arguments[i], missing, broken, beyond);
+        var worksheet = new Worksheet(working);
+        if (broken.Count == 0 && !missing.Exists(m => Required(m.Input)))
+            result = Solve((TInputs)RecordShape<TInputs>.Make(arguments), worksheet);
+        var outputs = result is null ? new Value[OutputSpecs.Count] : RecordShape<TResult>.Take(result);
+        for (var i = 0; i < outputs.Length; i++)
+            if (outputs[i].IsNumber && !double.IsFinite(outputs[i].Number))
+            {
+                outputs[i] = default;
+                broken.Add($"{OutputSpecs[i].Name} has no finite answer for these inputs");
+            }
+        var findings = About.Checks.Count == 0 ? [] : Answers(worksheet, missing, broken, beyond);
+        IReadOnlyList<string> cautions = broken.Count + beyond.Count + worksheet.Cautions.Count == 0
+            ? About.Cautions : [.. About.Cautions, .. worksheet.Cautions, .. broken, .. beyond];
+        return new(outputs, findings, worksheet.Working, worksheet.Curves, missing, cautions);
+    }
+
+    private bool Required(string input) => InputSpecs[InputIndex(input)].Required;
+
+    private static void Examine(InputSpec spec, Value value, List<MissingInput> missing, List<string> broken, List<string> beyond)
+    {
+        if (value.IsAbsent) missing.Add(new(spec.Name, spec.About.Measure));
+        else if (value.Members is { } members)
+            foreach (var (name, member) in members.Items)
+            {
+                if (member.IsNumber) ExamineNumber(spec, member.Number, name, broken, beyond);
+            }
+        else if (value.IsNumber) ExamineNumber(spec, value.Number, null, broken, beyond);
+    }
+
+    private static void ExamineNumber(InputSpec spec, double si, string? member, List<string> broken, List<string> beyond)
+    {
+        var name = member is null ? spec.Name : $"{spec.Name} of {member}";
+        if (spec.Outside(si) is { } why) broken.Add($"{name} {why}");
+        else if (!spec.InRange(si))
+            beyond.Add($"{name} is outside the range this holds for ({spec.About.Low} to {spec.About.High} {spec.Unit!.Code})");
+    }
+
+    private List<Finding> Answers(Worksheet worksheet, List<MissingInput> missing, List<string> broken, List<string> beyond)
+    {
+        var answers = new List<Finding>(About.Checks.Count);
+        foreach (var check in About.Checks)
+        {
+            var given = worksheet.Findings.FirstOrDefault(f => f.Check == check.Id);
+            if (given is { Value: { } v } && !double.IsFinite(v)) given = null;
+            answers.Add(given switch
+            {
+                null => new(check.Id, Verdict.Unknown, Why(check, missing, broken), null, null, null, check.Sense, null),
+                { Verdict: Verdict.Pass } when beyond.Count > 0 => given with { Verdict = Verdict.Caution, Text = $"{given.Text} But {beyond[0]}." },
+                _ => given,
+            });
+        }
+        return answers;
+    }
+
+    private string Why(Check check, List<MissingInput> missing, List<string> broken)
+    {
+        if (broken.Count > 0) return $"Not known: {string.Join("; ", broken)}.";
+        var lacking = missing.Where(m => Required(m.Input) || check.Needs.Contains(m.Input)).ToList();
+        if (lacking.Count == 0) return "Not known: these inputs have no answer together.";
+        return "Not known: " + string.Join("; ", lacking.Select(m => InputSpecs[InputIndex(m.Input)].About is var a && a.Measure.Length > 0
+            ? $"{a.Meaning} is missing ({a.Measure})" : $"{a.Meaning} is missing")) + ".";
+    }
+}

@@ -1,0 +1,95 @@
+using System.Reflection;
+using Crossmember.Engineering.Quantities;
+
+namespace Crossmember.Engineering.Calculations;
+
+/// <summary>Reads the description of inputs and outputs off a positional record, once, and carries values in and out of it.</summary>
+internal static class RecordShape<TRecord>
+    where TRecord : class
+{
+    private static readonly ConstructorInfo s_constructor = typeof(TRecord).GetConstructors()[0];
+    private static readonly ConstructorInvoker s_make = ConstructorInvoker.Create(s_constructor);
+    private static readonly Carrier[] s_carriers = [.. s_constructor.GetParameters().Select(p => new Carrier(p))];
+
+    public static IReadOnlyList<InputSpec> Inputs { get; } = [.. s_carriers.Select(c => c.Input).OfType<InputSpec>()];
+
+    public static IReadOnlyList<OutputSpec> Outputs { get; } = [.. s_carriers.Select(c => c.Output).OfType<OutputSpec>()];
+
+    public static object Make(ReadOnlySpan<Value> values)
+    {
+        var arguments = new object?[s_carriers.Length];
+        for (var i = 0; i < arguments.Length; i++) arguments[i] = s_carriers[i].Lift(values[i]);
+        return s_make.Invoke(arguments.AsSpan());
+    }
+
+    public static Value[] Take(TRecord record)
+    {
+        var values = new Value[s_carriers.Length];
+        for (var i = 0; i < values.Length; i++) values[i] = s_carriers[i].Lower(record);
+        return values;
+    }
+
+    /// <summary>Carries one member of the record between its public type and a <see cref="Value"/>.</summary>
+    private sealed class Carrier
+    {
+        private readonly MethodInvoker _get;
+        private readonly Dimension? _dimension;
+        private readonly Form _form;
+        private readonly Func<Members, object>? _liftMembers;
+
+        public Carrier(ParameterInfo parameter)
+        {
+            _get = MethodInvoker.Create(typeof(TRecord).GetProperty(parameter.Name!)!.GetMethod!);
+            var type = Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType;
+            var optional = Nullable.GetUnderlyingType(parameter.ParameterType) is not null
+                || new NullabilityInfoContext().Create(parameter).ReadState == NullabilityState.Nullable;
+            if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Members<>))
+            {
+                var item = type.GetGenericArguments()[0];
+                (_form, _dimension) = (Form.Members, Dimension.Of(item));
+                _liftMembers = GetType().GetMethod(nameof(LiftMembers), BindingFlags.NonPublic | BindingFlags.Static)!
+                    .MakeGenericMethod(item).CreateDelegate<Func<Members, object>>();
+            }
+            else (_form, _dimension) = type == typeof(string) ? (Form.Text, null) : type == typeof(Curve) ? (Form.Curve, null) : (Form.Number, Dimension.Of(type));
+            if (_form == Form.Number && _dimension is null) throw new InvalidOperationException($"{typeof(TRecord)}: {parameter.Name} has a type of no dimension");
+            var name = char.ToLowerInvariant(parameter.Name![0]) + parameter.Name[1..];
+            if (parameter.GetCustomAttribute<InputAttribute>() is { } i) Input = Spec(name, i, optional);
+            if (parameter.GetCustomAttribute<OutputAttribute>() is { } o) Output = new(name, _form, _dimension, _dimension is null ? null : Units.Require(o.Unit), o);
+        }
+
+        public InputSpec? Input { get; }
+
+        public OutputSpec? Output { get; }
+
+        public object? Lift(Value value) =>
+            value.IsAbsent ? null : _form switch
+            {
+                Form.Text => value.Text,
+                Form.Curve => value.Curve,
+                Form.Members => _liftMembers!(value.Members!),
+                _ => _dimension!.FromSi(value.Number),
+            };
+
+        public Value Lower(TRecord record) => _get.Invoke(record) switch
+        {
+            null => default,
+            string s => Value.Of(s),
+            Curve c => Value.Of(c),
+            object q when _form == Form.Number => Value.Of(_dimension!.ToSi(q)),
+            object m => Value.Of(LowerMembers((dynamic)m)),
+        };
+
+        private InputSpec Spec(string name, InputAttribute i, bool optional)
+        {
+            var unit = _form == Form.Text || (_form == Form.Members && _dimension is null) ? null : Units.Require(i.Unit);
+            double? standIn = double.IsNaN(i.Default) ? null : unit!.ToSi(i.Default);
+            return new(name, _form, unit?.Dimension, unit, _form == Form.Curve ? Units.Require(i.CurveUnit) : null, !optional && standIn is null, standIn, i);
+        }
+
+        private static Members<T> LiftMembers<T>(Members members) =>
+            new(members.Items.Select(m => (m.Name, (T)(m.Value.Text ?? Dimension.Of(typeof(T))!.FromSi(m.Value.Number)))));
+
+        private static Members LowerMembers<T>(Members<T> members) =>
+            new(members.Items.Select(m => (m.Name, m.Value is string s ? Value.Of(s) : Value.Of(Dimension.Of(typeof(T))!.ToSi(m.Value!)))));
+    }
+}

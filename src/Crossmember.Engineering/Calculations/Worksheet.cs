@@ -1,0 +1,76 @@
+using System.Runtime.CompilerServices;
+using Crossmember.Engineering.Quantities;
+
+namespace Crossmember.Engineering.Calculations;
+
+/// <summary>Where a calculation writes its working and answers its checks while it runs.</summary>
+/// <remarks>Working is only made when somebody will look at it: the interpolated text of a line costs nothing otherwise.</remarks>
+public sealed class Worksheet(bool shown)
+{
+    private readonly List<WorkingLine> _working = [];
+    private readonly List<Finding> _findings = [];
+    private readonly List<PlottedCurve> _curves = [];
+    private readonly List<string> _cautions = [];
+
+    public bool Shown { get; } = shown;
+
+    public IReadOnlyList<WorkingLine> Working => _working;
+
+    public IReadOnlyList<Finding> Findings => _findings;
+
+    public IReadOnlyList<PlottedCurve> Curves => _curves;
+
+    public IReadOnlyList<string> Cautions => _cautions;
+
+    /// <summary>One line of arithmetic; <paramref name="value"/> is told in <paramref name="unit"/>.</summary>
+    public void Line(string symbol, string formula, [InterpolatedStringHandlerArgument("")] ref WorkingText substituted, double value, string unit)
+    {
+        if (Shown) _working.Add(new(symbol, formula, substituted.Text, value, unit));
+    }
+
+    public void Curve(PlottedCurve curve)
+    {
+        if (Shown) _curves.Add(curve);
+    }
+
+    /// <summary>A caution that holds for these inputs only.</summary>
+    public void Caution(string text) => _cautions.Add(text);
+
+    /// <summary>Answers a check against a limit: beyond it is a fail.</summary>
+    /// <param name="watch">Where given, values between it and the limit are a caution.</param>
+    public void AtMost(string check, double value, double limit, string unit, string text, string? source = null, double? watch = null) =>
+        _findings.Add(new(check, value > limit ? Verdict.Fail : value > watch ? Verdict.Caution : Verdict.Pass, text, value, limit, unit, Sense.AtMost, source));
+
+    /// <inheritdoc cref="AtMost"/>
+    public void AtLeast(string check, double value, double limit, string unit, string text, string? source = null, double? watch = null) =>
+        _findings.Add(new(check, value < limit ? Verdict.Fail : value < watch ? Verdict.Caution : Verdict.Pass, text, value, limit, unit, Sense.AtLeast, source));
+
+    /// <summary>Answers a check in words, where no single limit decides.</summary>
+    public void Answer(string check, Verdict verdict, string text, double? value = null, string? unit = null, string? source = null) =>
+        _findings.Add(new(check, verdict, text, value, null, unit, null, source));
+}
+
+/// <summary>Builds the "numbers put in" text of a working line, only when the sheet is shown.</summary>
+[InterpolatedStringHandler]
+public ref struct WorkingText
+{
+    private DefaultInterpolatedStringHandler _inner;
+    private readonly bool _on;
+
+    public WorkingText(int literalLength, int formattedCount, Worksheet sheet, out bool shouldAppend)
+    {
+        _on = shouldAppend = sheet.Shown;
+        _inner = _on ? new(literalLength, formattedCount, System.Globalization.CultureInfo.InvariantCulture) : default;
+    }
+
+    public string Text => _on ? _inner.ToString() : "";
+
+    public void AppendLiteral(string s) => _inner.AppendLiteral(s);
+
+    /// <summary>Numbers are shown to five significant figures unless a format is given.</summary>
+    public void AppendFormatted(double value) => _inner.AppendFormatted(Figures.Short(value));
+
+    public void AppendFormatted(double value, string format) => _inner.AppendFormatted(value, format);
+
+    public void AppendFormatted<T>(T value) => _inner.AppendFormatted(value);
+}
