@@ -54,7 +54,7 @@ internal static class RecordShape<TRecord>
             if (_form == Form.Number && _dimension is null) throw new InvalidOperationException($"{typeof(TRecord)}: {parameter.Name} has a type of no dimension");
             var name = char.ToLowerInvariant(parameter.Name![0]) + parameter.Name[1..];
             if (parameter.GetCustomAttribute<InputAttribute>() is { } i) Input = Spec(name, i, optional);
-            if (parameter.GetCustomAttribute<OutputAttribute>() is { } o) Output = new(name, _form, _dimension, _dimension is null ? null : Units.Require(o.Unit), o);
+            if (parameter.GetCustomAttribute<OutputAttribute>() is { } o) Output = Spec(name, o);
         }
 
         public InputSpec? Input { get; }
@@ -81,9 +81,21 @@ internal static class RecordShape<TRecord>
 
         private InputSpec Spec(string name, InputAttribute i, bool optional)
         {
-            var unit = _form == Form.Text || (_form == Form.Members && _dimension is null) ? null : Units.Require(i.Unit);
+            var unit = _form == Form.Curve ? Units.Require(i.Unit) : UnitOf(name, i.Unit);
             double? standIn = double.IsNaN(i.Default) ? null : unit!.ToSi(i.Default);
-            return new(name, _form, unit?.Dimension, unit, _form == Form.Curve ? Units.Require(i.CurveUnit) : null, !optional && standIn is null, standIn, i);
+            return new(name, _form, unit?.Dimension, unit, _form == Form.Curve ? Units.Require(i.CurveUnit) : null, optional, standIn, i);
+        }
+
+        private OutputSpec Spec(string name, OutputAttribute o) =>
+            _form == Form.Curve ? throw new InvalidOperationException($"{typeof(TRecord)}: {name} is a curve: plot it on the worksheet instead")
+            : new(name, _form, _dimension, UnitOf(name, o.Unit), o);
+
+        /// <summary>The unit of numbers; a unit of another dimension than the type's would silently tell a wrong number.</summary>
+        private Unit? UnitOf(string name, string code)
+        {
+            if (_dimension is null) return null;
+            var unit = Units.Require(code);
+            return unit.Dimension == _dimension ? unit : throw new InvalidOperationException($"{typeof(TRecord)}: {name} is a {_dimension}, but {code} is none");
         }
 
         private static Members<T> LiftMembers<T>(Members members) =>
