@@ -36,23 +36,34 @@ public sealed class Dimension
     public static Dimension RotationalSpeed { get; } = Make("rotational-speed", x => UnitsNet.RotationalSpeed.FromRadiansPerSecond(x), x => x.RadiansPerSecond);
     public static Dimension ReciprocalLength { get; } = Make("reciprocal-length", x => UnitsNet.ReciprocalLength.FromInverseMeters(x), x => x.InverseMeters);
     public static Dimension Angle { get; } = Make("angle", x => UnitsNet.Angle.FromRadians(x), x => x.Radians);
+    public static Dimension Frequency { get; } = Make("frequency", x => UnitsNet.Frequency.FromHertz(x), x => x.Hertz);
     public static Dimension Force { get; } = Make("force", x => UnitsNet.Force.FromNewtons(x), x => x.Newtons);
     public static Dimension Torque { get; } = Make("torque", x => UnitsNet.Torque.FromNewtonMeters(x), x => x.NewtonMeters);
     public static Dimension Pressure { get; } = Make("pressure", x => UnitsNet.Pressure.FromPascals(x), x => x.Pascals);
     public static Dimension SpringRate { get; } = Make("spring-rate", x => ForcePerLength.FromNewtonsPerMeter(x), x => x.NewtonsPerMeter);
+    public static Dimension TorsionRate { get; } = Make("torsion-rate", x => RotationalStiffness.FromNewtonMetersPerRadian(x), x => x.NewtonMetersPerRadian);
+    public static Dimension AreaMoment { get; } = Make("area-moment", x => AreaMomentOfInertia.FromMetersToTheFourth(x), x => x.MetersToTheFourth);
+    public static Dimension Inertia { get; } = Make("inertia", x => MassMomentOfInertia.FromKilogramSquareMeters(x), x => x.KilogramSquareMeters);
+    public static Dimension LinearDensity { get; } = Make("linear-density", x => UnitsNet.LinearDensity.FromKilogramsPerMeter(x), x => x.KilogramsPerMeter);
+    public static Dimension VolumeFlow { get; } = Make("volume-flow", x => UnitsNet.VolumeFlow.FromCubicMetersPerSecond(x), x => x.CubicMetersPerSecond);
+    public static Dimension MassFlow { get; } = Make("mass-flow", x => UnitsNet.MassFlow.FromKilogramsPerSecond(x), x => x.KilogramsPerSecond);
     public static Dimension Energy { get; } = Make("energy", x => UnitsNet.Energy.FromJoules(x), x => x.Joules);
     public static Dimension Power { get; } = Make("power", x => UnitsNet.Power.FromWatts(x), x => (double)x.Watts);
     public static Dimension Density { get; } = Make("density", x => UnitsNet.Density.FromKilogramsPerCubicMeter(x), x => x.KilogramsPerCubicMeter);
     public static Dimension Temperature { get; } = Make("temperature", x => UnitsNet.Temperature.FromKelvins(x), x => x.Kelvins);
+    public static Dimension TemperatureDifference { get; } = Make("temperature-difference", x => TemperatureDelta.FromKelvins(x), x => x.Kelvins);
     public static Dimension Current { get; } = Make("current", x => ElectricCurrent.FromAmperes(x), x => x.Amperes);
     public static Dimension Voltage { get; } = Make("voltage", x => ElectricPotential.FromVolts(x), x => x.Volts);
     public static Dimension Resistance { get; } = Make("resistance", x => ElectricResistance.FromOhms(x), x => x.Ohms);
+    public static Dimension Resistivity { get; } = Make("resistivity", x => ElectricResistivity.FromOhmMeters(x), x => x.OhmMeters);
+    public static Dimension Charge { get; } = Make("charge", x => ElectricCharge.FromCoulombs(x), x => x.Coulombs);
 
     /// <summary>Every dimension, in the order of the reference page.</summary>
     public static IReadOnlyList<Dimension> All { get; } =
     [
-        Dimensionless, Length, Area, Volume, Mass, MassMoment, Duration, Speed, Acceleration, RotationalSpeed, ReciprocalLength, Angle,
-        Force, Torque, Pressure, SpringRate, Energy, Power, Density, Temperature, Current, Voltage, Resistance,
+        Dimensionless, Length, Area, Volume, Mass, MassMoment, Duration, Speed, Acceleration, RotationalSpeed, ReciprocalLength, Angle, Frequency,
+        Force, Torque, Pressure, SpringRate, TorsionRate, AreaMoment, Inertia, LinearDensity, VolumeFlow, MassFlow, Energy, Power, Density,
+        Temperature, TemperatureDifference, Current, Voltage, Resistance, Resistivity, Charge,
     ];
 
     private static readonly Dictionary<string, Dimension> s_byName = All.ToDictionary(d => d.Name);
