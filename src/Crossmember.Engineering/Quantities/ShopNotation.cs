@@ -9,7 +9,7 @@ public static class ShopNotation
 {
     private const int LongestText = 100;
 
-    // Larger and smaller unit that may be written one after the other.
+    // Larger and smaller units that may be written one after the other.
     private static readonly Dictionary<Dimension, string[]> s_chains = new()
     {
         [Dimension.Length] = ["ft", "in"],
@@ -18,127 +18,87 @@ public static class ShopNotation
         [Dimension.Duration] = ["h", "min", "s"],
     };
 
+    private readonly record struct Part(double Number, bool Whole, Unit Unit);
+
     /// <summary>The quantity meant by a text, in SI, or what in it is not understood (characters count from 1) and what would do.</summary>
     /// <param name="text">What a person typed.</param>
     /// <param name="dimension">The kind of quantity that is asked for; it decides what "lb" means.</param>
     public static Parsed<Quantity> Read(string text, Dimension dimension)
     {
         if (string.IsNullOrWhiteSpace(text)) return Not("nothing is written", $"write {Example(dimension)}");
-        if (text.Length > LongestText) return Not($"the text goes on after character {LongestText}", $"write only a number and its unit, {Example(dimension)}");
-        var plain = Plain(text);
-        if (Refused(plain) is { } refused) return refused;
-        var at = plain.Length - plain.TrimStart().Length;
-        var sign = 1;
-        if (plain[at] is '-' or '+')
-        {
-            sign = plain[at] == '-' ? -1 : 1;
-            do at++;
-            while (at < plain.Length && plain[at] == ' ');
-        }
-        return Terms(text.Trim(), plain.TrimEnd(), at, sign, dimension);
+        if (text.Length > LongestText) return Not($"the text goes on after character {LongestText}", $"write only {Example(dimension)}");
+        var plain = Notation.Plain(text).TrimEnd();
+        if (Notation.Refused(plain) is { } refused) return Not(refused.Wrong, refused.Right);
+        var at = Notation.SkipSpaces(plain, 0);
+        var sign = plain[at] == '-' ? -1 : 1;
+        if (plain[at] is '-' or '+') at = Notation.SkipSpaces(plain, at + 1);
+        return Parts(text.Trim(), plain, at, sign, dimension);
     }
 
-    private static Parsed<Quantity> Terms(string typed, string plain, int at, int sign, Dimension dimension)
+    /// <summary>What to write where this dimension is asked for, for messages.</summary>
+    internal static string Example(Dimension dimension) =>
+        dimension == Dimension.Dimensionless ? "a plain number, for example 4.1" : $"a number and its unit, for example 12 {Display.Customary(dimension, MeasureSystem.UsCustomary)}";
+
+    private static Parsed<Quantity> Parts(string typed, string plain, int at, int sign, Dimension dimension)
     {
-        double sum = 0;
-        Unit? first = null, previous = null;
-        var wholeBefore = true;
-        while (true)
+        var parts = new List<Part>();
+        while (at < plain.Length || parts.Count == 0)
         {
             var number = NumberReader.At(plain, at);
-            if (number.Length == 0) return Not($"{Quoted(plain, at, Math.Max(plain.Length, at + 1))} is not a number", $"begin with the number, {Example(dimension)}");
+            if (number.Length == 0) return Not($"{Notation.Quoted(plain, at, plain.Length)} is not a number", $"begin with the number: {Example(dimension)}");
             var end = at + number.Length;
-            if (number.Wrong is { } wrong) return Not($"{Quoted(plain, at, end)} {wrong}", $"write {Example(dimension)}");
-            if (!wholeBefore) return Not($"{Quoted(plain, at, plain.Length)} follows a number that is not whole", "only the last part may have a fraction, for example 5 ft 3-1/2 in");
+            if (number.Wrong is { } wrong) return Not($"{Notation.Quoted(plain, at, end)} {wrong}", $"write {Example(dimension)}");
             var (unit, next) = UnitAt(plain, end, dimension);
-            if (unit is null) return NoUnit(plain, at, end, dimension);
-            if (previous is not null && !Follows(previous, unit, dimension))
-                return Not($"{Quoted(plain, at, next)} cannot follow {previous}", $"write one unit, {Example(dimension)}");
-            (sum, first, previous, wholeBefore) = (sum + (next < plain.Length || first is not null ? number.Value * unit.Factor : unit.ToSi(sign * number.Value) * sign), first ?? unit, unit, number.Whole);
-            if (next >= plain.Length) return Checked(sign * sum, first, typed, dimension);
+            if (unit is null) return NoUnit(plain, at, end, next, dimension);
+            if (parts.Count > 0 && !Follows(parts[^1].Unit, unit, dimension))
+                return Not($"{Notation.Quoted(plain, at, next)} cannot follow a part in {parts[^1].Unit}", $"write {Example(dimension)}");
+            if (parts.Count > 0 && !parts[^1].Whole)
+                return Not($"{Notation.Quoted(plain, at, next)} follows a part that is not whole", "only the last part may have a fraction, as in 5 ft 3-1/2 in");
+            parts.Add(new(number.Value, number.Whole, unit));
             at = next;
         }
+        var si = parts is [var only] ? only.Unit.ToSi(sign * only.Number) : sign * parts.Sum(p => p.Number * p.Unit.Factor);
+        return Checked(new(si, parts[0].Unit, typed), dimension);
     }
 
-    private static Parsed<Quantity> Checked(double si, Unit unit, string typed, Dimension dimension)
+    private static Parsed<Quantity> Checked(Quantity read, Dimension dimension)
     {
-        if (!double.IsFinite(si)) return Not($"'{typed}' at character 1 is too large", $"write {Example(dimension)}");
-        if (dimension == Dimension.Temperature && si < -1e-9) return Not($"'{typed}' at character 1 is below absolute zero", "-273.15 C or -459.67 F is the least");
-        return new(new(si, unit, typed), null, null);
+        if (!double.IsFinite(read.Si)) return Not($"'{read.Typed}' at character 1 is too large", $"write {Example(dimension)}");
+        if (dimension == Dimension.Temperature && read.Si < -1e-9) return Not($"'{read.Typed}' at character 1 is below absolute zero", "-273.15 C or -459.67 F is the least");
+        return new(read, null, null);
     }
 
-    /// <summary>The unit at a place and where the next part of the notation begins; the whole rest is tried first, since a unit may hold digits.</summary>
+    /// <summary>The unit at a place and where the next part begins; the whole rest is tried first, since a unit may hold digits.</summary>
     private static (Unit? Unit, int Next) UnitAt(string plain, int start, Dimension dimension)
     {
         var rest = plain[start..].Trim();
         if (rest.Length == 0) return (dimension == Dimension.Dimensionless ? dimension.Si : null, plain.Length);
         if (Spellings.Find(rest, dimension) is { } whole) return (whole, plain.Length);
-        if (!s_chains.ContainsKey(dimension)) return (null, plain.Length);
-        for (var i = start + 1; i < plain.Length; i++)
-        {
-            if (!NumberReader.Starts(plain[i]) || char.IsLetterOrDigit(plain[i - 1]) || plain[i - 1] == '.') continue;
-            return (Spellings.Find(plain[start..i], dimension), i);
-        }
-        return (null, plain.Length);
+        var next = s_chains.ContainsKey(dimension) ? NextPart(plain, start + 1) : plain.Length;
+        return (Spellings.Find(plain[start..next], dimension), next);
+    }
+
+    private static int NextPart(string plain, int from)
+    {
+        for (var i = from; i < plain.Length; i++)
+            if (NumberReader.Starts(plain[i]) && plain[i - 1] is not '.' and not '/' && (!char.IsLetterOrDigit(plain[i - 1]) || plain[i] == '.')) return i;
+        return plain.Length;
     }
 
     private static bool Follows(Unit larger, Unit smaller, Dimension dimension) =>
-        s_chains.GetValueOrDefault(dimension) is { } chain && Array.IndexOf(chain, larger.Code) is var a and >= 0 && Array.IndexOf(chain, smaller.Code) > a;
+        s_chains.GetValueOrDefault(dimension) is { } chain && Array.IndexOf(chain, larger.Code) is >= 0 and var a && Array.IndexOf(chain, smaller.Code) > a;
 
-    private static Parsed<Quantity> NoUnit(string plain, int start, int end, Dimension dimension)
+    private static Parsed<Quantity> NoUnit(string plain, int start, int end, int next, Dimension dimension)
     {
-        var at = end;
-        while (at < plain.Length && plain[at] == ' ') at++;
         var number = plain[start..end];
-        if (at >= plain.Length) return Not($"{Quoted(plain, start, end)} has no unit", $"write the unit too, for example {number} {Unit(dimension)}");
-        var rest = plain[at..];
-        if (Spellings.Elsewhere(rest) is { } other && other.Dimension != dimension)
-            return Not($"{Quoted(plain, at, plain.Length)} is a unit of {other.Dimension}, not of {dimension}", $"write {Example(dimension)}");
-        return Not($"{Quoted(plain, at, plain.Length)} is no unit of {dimension}", $"the nearest known is {Spellings.NearestTo(rest, dimension)}, for example {number} {Spellings.NearestTo(rest, dimension)}");
+        var at = Notation.SkipSpaces(plain, end);
+        if (at >= plain.Length)
+            return Not($"{Notation.Quoted(plain, start, end)} has no unit", $"write the unit too, for example {number} {Display.Customary(dimension, MeasureSystem.UsCustomary)}");
+        var rest = plain[at..next].TrimEnd();
+        var wrong = Notation.Quoted(plain, at, at + rest.Length);
+        if (Spellings.Elsewhere(rest) is { } other && other.Dimension != dimension) return Not($"{wrong} is a unit of {other.Dimension}, not of {dimension}", $"write {Example(dimension)}");
+        return Not($"{wrong} is no unit of {dimension}", $"the nearest known is {Spellings.NearestTo(rest, dimension)}, or write {Example(dimension)}");
     }
-
-    private static Parsed<Quantity>? Refused(string plain)
-    {
-        var comma = plain.IndexOf(',', StringComparison.Ordinal);
-        if (comma >= 0)
-        {
-            var from = comma;
-            while (from > 0 && char.IsAsciiDigit(plain[from - 1])) from--;
-            var to = comma + 1;
-            while (to < plain.Length && (char.IsAsciiDigit(plain[to]) || plain[to] is ',' or '.')) to++;
-            var number = plain[from..to];
-            var point = number.Replace(',', '.');
-            var joined = number.Replace(",", "", StringComparison.Ordinal);
-            var right = comma + 4 <= to && from < comma ? $"write {joined}, not {number}; if the comma is a decimal mark, write {point}" : $"write {point}, not {number}";
-            return Not($"{Quoted(plain, comma, comma + 1)} is not understood", from < comma && to > comma + 1 ? right : "write a decimal point and no other marks, for example 38.1 mm");
-        }
-        var tolerance = plain.IndexOf('±', StringComparison.Ordinal);
-        return tolerance < 0 ? null : Not($"{Quoted(plain, tolerance, tolerance + 1)} is not understood", "write the number alone; its uncertainty has a place of its own");
-    }
-
-    /// <summary>One character for one, so that places in the plain text are places in what was typed.</summary>
-    private static string Plain(string text) => string.Create(text.Length, text, (span, source) =>
-    {
-        for (var i = 0; i < span.Length; i++)
-            span[i] = source[i] switch
-            {
-                '′' or '’' or '‘' or 'ʹ' or '´' or '`' => '\'',
-                '″' or '”' or '“' or 'ʺ' or '„' => '"',
-                '−' or '–' or '‐' or '‑' => '-',
-                '·' or '⋅' or '×' or '•' or '∙' => '*',
-                '⁄' or '∕' => '/',
-                'º' or '˚' => '°',
-                var c when char.IsWhiteSpace(c) => ' ',
-                var c => c,
-            };
-    });
-
-    private static string Quoted(string plain, int start, int end) =>
-        start >= plain.Length ? $"the end at character {plain.Length + 1}" : $"'{plain[start..end]}' at character {start + 1}";
-
-    private static string Unit(Dimension dimension) => (dimension == Dimension.Length ? "in" : dimension.Si.Code);
-
-    private static string Example(Dimension dimension) => dimension == Dimension.Dimensionless ? "a plain number, for example 4.1" : $"a number and its unit, for example 12 {Unit(dimension)}";
 
     private static Parsed<Quantity> Not(string wrong, string wouldBeRight) => Parsed<Quantity>.Not(wrong, wouldBeRight);
 }
