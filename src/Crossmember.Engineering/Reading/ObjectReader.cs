@@ -14,7 +14,7 @@ public sealed class ObjectReader
 
     public ObjectReader(JsonElement element, string pointer, Faults faults)
     {
-        (Pointer, Faults) = (pointer, faults);
+        (Self, Pointer, Faults) = (element, pointer, faults);
         if (element.ValueKind != JsonValueKind.Object)
         {
             faults.Add(pointer, $"{Named(element)} where an object is needed", "write { ... }");
@@ -27,6 +27,9 @@ public sealed class ObjectReader
         if (_members.TryGetValue("note", out var note) && note.ValueKind != JsonValueKind.String)
             faults.Add(At("note"), "a note is text", "put it in quotes");
     }
+
+    /// <summary>The object itself.</summary>
+    public JsonElement Self { get; }
 
     public string Pointer { get; }
 

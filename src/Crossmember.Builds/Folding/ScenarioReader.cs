@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Crossmember.Builds.Parameters;
+using Crossmember.Builds.Slots;
+using Crossmember.Engineering.Reading;
+
+namespace Crossmember.Builds.Folding;
+
+/// <summary>Reads what is said of scenarios.</summary>
+public static class ScenarioReader
+{
+    public static Approval Approval(ObjectReader r)
+    {
+        var made = new Approval(
+            r.Text("scenario"),
+            r.Map("choices").Select(c => KeyValuePair.Create(c.Name, r.TextOf(c.Value, c.Pointer) ?? "")).ToImmutableSortedDictionary(StringComparer.Ordinal),
+            (long)r.Number("build"), (long)r.Number("shop"),
+            r.Map("methods").Select(m => KeyValuePair.Create(m.Name, (int)(r.NumberOf(m.Value, m.Pointer) ?? 0))).ToImmutableSortedDictionary(StringComparer.Ordinal),
+            r.Text("shown"), r.OptionalText("by") ?? "");
+        r.Done();
+        return made;
+    }
+
+    /// <summary>A what-if value: text or number (assumed), or <c>{"value","basis"}</c>; null drops. False where it was no value.</summary>
+    public static bool WhatIf(string key, JsonElement value, string pointer, string keyPointer, ParameterTable table, Faults faults, out Stated? stated)
+    {
+        stated = null;
+        if (KeyChecks.Known(key, keyPointer, table, faults) is not { } pattern) return false;
+        if (value.ValueKind == JsonValueKind.Null) return true;
+        stated = ValueReader.Stated(value, pointer, pattern, faults);
+        return stated is not null;
+    }
+}
