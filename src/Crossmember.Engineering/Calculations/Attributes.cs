@@ -26,8 +26,21 @@ public sealed class InputAttribute(string meaning, string unit = "1") : Attribut
     /// <summary>What stands in where nothing is given, always of basis assumed.</summary>
     public double Default { get; init; } = double.NaN;
 
+    /// <summary>For texts that name one of a few things: all of them.</summary>
+    public string[] OneOf { get; init; } = [];
+
+    /// <summary>For texts in a notation of their own: an <see cref="ITextNotation"/> without state.</summary>
+    public Type? Notation { get; init; }
+
     /// <summary>Unit code of the second axis, for curves.</summary>
     public string CurveUnit { get; init; } = "1";
+}
+
+/// <summary>What a text input must look like; any other text is outside its definition.</summary>
+public interface ITextNotation
+{
+    /// <summary>What would be right, as the end of a sentence that begins with the input's name; null where the text can be read.</summary>
+    string? Refuse(string text);
 }
 
 /// <summary>Describes one output on the parameter of a <c>Result</c> record, with the unit in which it is always told.</summary>

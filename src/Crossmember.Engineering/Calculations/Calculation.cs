@@ -63,7 +63,7 @@ public abstract class Calculation<TInputs, TResult>(Description about)
         var beyond = new List<string>();
         for (var i = 0; i < InputSpecs.Count; i++) Examine(InputSpecs[i], arguments[i], missing, broken, beyond);
         var worksheet = new Worksheet(working);
-        if (broken.Count == 0 && !missing.Exists(m => Required(m.Input)))
+        if (broken.Count == 0 && !missing.Exists(m => Indispensable(m.Input)))
             result = Solve((TInputs)RecordShape<TInputs>.Make(arguments), worksheet);
         var outputs = result is null ? new Value[OutputSpecs.Count] : RecordShape<TResult>.Take(result);
         for (var i = 0; i < outputs.Length; i++)
@@ -78,25 +78,21 @@ public abstract class Calculation<TInputs, TResult>(Description about)
         return new(outputs, findings, worksheet.Working, worksheet.Curves, missing, cautions);
     }
 
-    private bool Required(string input) => InputSpecs[InputIndex(input)].Required;
+    private bool Indispensable(string input) => !InputSpecs[InputIndex(input)].Optional;
 
     private static void Examine(InputSpec spec, Value value, List<MissingInput> missing, List<string> broken, List<string> beyond)
     {
-        if (value.IsAbsent) missing.Add(new(spec.Name, spec.About.Measure));
+        if (value.IsAbsent || value.Members is { Complete: false }) missing.Add(new(spec.Name, spec.About.Measure));
         else if (value.Members is { } members)
-            foreach (var (name, member) in members.Items)
-            {
-                if (member.IsNumber) ExamineNumber(spec, member.Number, name, broken, beyond);
-            }
-        else if (value.IsNumber) ExamineNumber(spec, value.Number, null, broken, beyond);
+            foreach (var (name, member) in members.Items) ExamineOne(spec, member, $"{spec.Name} of {name}", broken, beyond);
+        else ExamineOne(spec, value, spec.Name, broken, beyond);
     }
 
-    private static void ExamineNumber(InputSpec spec, double si, string? member, List<string> broken, List<string> beyond)
+    private static void ExamineOne(InputSpec spec, Value value, string name, List<string> broken, List<string> beyond)
     {
-        var name = member is null ? spec.Name : $"{spec.Name} of {member}";
-        if (spec.Outside(si) is { } why) broken.Add($"{name} {why}");
-        else if (!spec.InRange(si))
-            beyond.Add($"{name} is outside the range this holds for ({spec.About.Low} to {spec.About.High} {spec.Unit!.Code})");
+        var outside = value.IsNumber ? spec.Outside(value.Number) : value.Text is { } text ? spec.Outside(text) : value.Curve?.Outside();
+        if (outside is not null) broken.Add($"{name} {outside}");
+        else if (value.IsNumber && !spec.InRange(value.Number)) beyond.Add($"{name} is outside the range this holds for ({spec.RangeText})");
     }
 
     private List<Finding> Answers(Worksheet worksheet, List<MissingInput> missing, List<string> broken, List<string> beyond)
@@ -119,7 +115,7 @@ public abstract class Calculation<TInputs, TResult>(Description about)
     private string Why(Check check, List<MissingInput> missing, List<string> broken)
     {
         if (broken.Count > 0) return $"Not known: {string.Join("; ", broken)}.";
-        var lacking = missing.Where(m => Required(m.Input) || check.Needs.Contains(m.Input)).ToList();
+        var lacking = missing.Where(m => Indispensable(m.Input) || check.Needs.Contains(m.Input)).ToList();
         if (lacking.Count == 0) return "Not known: these inputs have no answer together.";
         return "Not known: " + string.Join("; ", lacking.Select(m => InputSpecs[InputIndex(m.Input)].About is var a && a.Measure.Length > 0
             ? $"{a.Meaning} is missing ({a.Measure})" : $"{a.Meaning} is missing")) + ".";

@@ -5,6 +5,14 @@ public sealed class Curve(IEnumerable<(double X, double Y)> points) : IEquatable
 {
     public IReadOnlyList<(double X, double Y)> Points { get; } = [.. points];
 
+    /// <summary>Why these points make no curve, or null.</summary>
+    public string? Outside()
+    {
+        if (Points.Count < 2) return "needs two points or more";
+        if (Points.Any(p => !double.IsFinite(p.X) || !double.IsFinite(p.Y))) return "has a point that is no finite number";
+        return Points.Zip(Points.Skip(1)).Any(p => p.Second.X <= p.First.X) ? "must rise along its first axis from point to point" : null;
+    }
+
     /// <summary>Straight lines between the points; null outside them, since a curve is not known beyond what was measured.</summary>
     public double? At(double x)
     {

@@ -47,6 +47,7 @@ public sealed record Trend(string Input, string Output, char Sign, double Low, d
 public sealed record NoTrend(string Input, string Why);
 
 /// <summary>A worked example from outside.</summary>
+/// <param name="Inputs">As typed; a map of members or a curve is written as its JSON.</param>
 /// <param name="Outputs">In the output's own unit.</param>
 /// <param name="Tolerance">Relative.</param>
 public sealed record Example(

@@ -5,6 +5,9 @@ public sealed class Members(IEnumerable<(string Name, Value Value)> items) : IEq
 {
     public IReadOnlyList<(string Name, Value Value)> Items { get; } = [.. items];
 
+    /// <summary>Whether every member has a value; where one lacks, the whole input is missing.</summary>
+    public bool Complete => Items.Count > 0 && Items.All(i => !i.Value.IsAbsent);
+
     public bool Equals(Members? other) => other is not null && Items.SequenceEqual(other.Items);
 
     public override bool Equals(object? obj) => Equals(obj as Members);

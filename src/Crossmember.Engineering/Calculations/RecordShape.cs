@@ -36,6 +36,7 @@ internal static class RecordShape<TRecord>
         private readonly Dimension? _dimension;
         private readonly Form _form;
         private readonly Func<Members, object>? _liftMembers;
+        private readonly Func<object, Members>? _lowerMembers;
 
         public Carrier(ParameterInfo parameter)
         {
@@ -47,14 +48,14 @@ internal static class RecordShape<TRecord>
             {
                 var item = type.GetGenericArguments()[0];
                 (_form, _dimension) = (Form.Members, Dimension.Of(item));
-                _liftMembers = GetType().GetMethod(nameof(LiftMembers), BindingFlags.NonPublic | BindingFlags.Static)!
-                    .MakeGenericMethod(item).CreateDelegate<Func<Members, object>>();
+                _liftMembers = Of(nameof(LiftMembers), item).CreateDelegate<Func<Members, object>>();
+                _lowerMembers = Of(nameof(LowerMembers), item).CreateDelegate<Func<object, Members>>();
             }
             else (_form, _dimension) = type == typeof(string) ? (Form.Text, null) : type == typeof(Curve) ? (Form.Curve, null) : (Form.Number, Dimension.Of(type));
             if (_form == Form.Number && _dimension is null) throw new InvalidOperationException($"{typeof(TRecord)}: {parameter.Name} has a type of no dimension");
             var name = char.ToLowerInvariant(parameter.Name![0]) + parameter.Name[1..];
             if (parameter.GetCustomAttribute<InputAttribute>() is { } i) Input = Spec(name, i, optional);
-            if (parameter.GetCustomAttribute<OutputAttribute>() is { } o) Output = new(name, _form, _dimension, _dimension is null ? null : Units.Require(o.Unit), o);
+            if (parameter.GetCustomAttribute<OutputAttribute>() is { } o) Output = Spec(name, o);
         }
 
         public InputSpec? Input { get; }
@@ -75,21 +76,35 @@ internal static class RecordShape<TRecord>
             null => default,
             string s => Value.Of(s),
             Curve c => Value.Of(c),
-            object q when _form == Form.Number => Value.Of(_dimension!.ToSi(q)),
-            object m => Value.Of(LowerMembers((dynamic)m)),
+            object m when _form == Form.Members => Value.Of(_lowerMembers!(m)),
+            object q => Value.Of(_dimension!.ToSi(q)),
         };
 
         private InputSpec Spec(string name, InputAttribute i, bool optional)
         {
-            var unit = _form == Form.Text || (_form == Form.Members && _dimension is null) ? null : Units.Require(i.Unit);
+            var unit = _form == Form.Curve ? Units.Require(i.Unit) : UnitOf(name, i.Unit);
             double? standIn = double.IsNaN(i.Default) ? null : unit!.ToSi(i.Default);
-            return new(name, _form, unit?.Dimension, unit, _form == Form.Curve ? Units.Require(i.CurveUnit) : null, !optional && standIn is null, standIn, i);
+            return new(name, _form, unit?.Dimension, unit, _form == Form.Curve ? Units.Require(i.CurveUnit) : null, optional, standIn, i);
         }
+
+        private OutputSpec Spec(string name, OutputAttribute o) =>
+            _form == Form.Curve ? throw new InvalidOperationException($"{typeof(TRecord)}: {name} is a curve: plot it on the worksheet instead")
+            : new(name, _form, _dimension, UnitOf(name, o.Unit), o);
+
+        /// <summary>The unit of numbers; a unit of another dimension than the type's would silently tell a wrong number.</summary>
+        private Unit? UnitOf(string name, string code)
+        {
+            if (_dimension is null) return null;
+            var unit = Units.Require(code);
+            return unit.Dimension == _dimension ? unit : throw new InvalidOperationException($"{typeof(TRecord)}: {name} is a {_dimension}, but {code} is none");
+        }
+
+        private MethodInfo Of(string method, Type item) => GetType().GetMethod(method, BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(item);
 
         private static Members<T> LiftMembers<T>(Members members) =>
             new(members.Items.Select(m => (m.Name, (T)(m.Value.Text ?? Dimension.Of(typeof(T))!.FromSi(m.Value.Number)))));
 
-        private static Members LowerMembers<T>(Members<T> members) =>
-            new(members.Items.Select(m => (m.Name, m.Value is string s ? Value.Of(s) : Value.Of(Dimension.Of(typeof(T))!.ToSi(m.Value!)))));
+        private static Members LowerMembers<T>(object members) =>
+            new(((Members<T>)members).Items.Select(m => (m.Name, m.Value is string s ? Value.Of(s) : Value.Of(Dimension.Of(typeof(T))!.ToSi(m.Value!)))));
     }
 }

@@ -25,7 +25,7 @@ public sealed class Worksheet(bool shown)
     /// <summary>One line of arithmetic; <paramref name="value"/> is told in <paramref name="unit"/>.</summary>
     public void Line(string symbol, string formula, [InterpolatedStringHandlerArgument("")] ref WorkingText substituted, double value, string unit)
     {
-        if (Shown) _working.Add(new(symbol, formula, substituted.Text, value, unit));
+        if (Shown && double.IsFinite(value)) _working.Add(new(symbol, formula, substituted.Text, value, unit));
     }
 
     public void Curve(PlottedCurve curve)
@@ -38,12 +38,15 @@ public sealed class Worksheet(bool shown)
 
     /// <summary>Answers a check against a limit: beyond it is a fail.</summary>
     /// <param name="watch">Where given, values between it and the limit are a caution.</param>
-    public void AtMost(string check, double value, double limit, string unit, string text, string? source = null, double? watch = null) =>
-        _findings.Add(new(check, value > limit ? Verdict.Fail : value > watch ? Verdict.Caution : Verdict.Pass, text, value, limit, unit, Sense.AtMost, source));
+    /// <param name="beyond">Where the limit itself is uncertain: caution.</param>
+    public void AtMost(
+        string check, double value, double limit, string unit, string text, string? source = null, double? watch = null, Verdict beyond = Verdict.Fail) =>
+        _findings.Add(new(check, value > limit ? beyond : value > watch ? Verdict.Caution : Verdict.Pass, text, value, limit, unit, Sense.AtMost, source));
 
     /// <inheritdoc cref="AtMost"/>
-    public void AtLeast(string check, double value, double limit, string unit, string text, string? source = null, double? watch = null) =>
-        _findings.Add(new(check, value < limit ? Verdict.Fail : value < watch ? Verdict.Caution : Verdict.Pass, text, value, limit, unit, Sense.AtLeast, source));
+    public void AtLeast(
+        string check, double value, double limit, string unit, string text, string? source = null, double? watch = null, Verdict beyond = Verdict.Fail) =>
+        _findings.Add(new(check, value < limit ? beyond : value < watch ? Verdict.Caution : Verdict.Pass, text, value, limit, unit, Sense.AtLeast, source));
 
     /// <summary>Answers a check in words, where no single limit decides.</summary>
     public void Answer(string check, Verdict verdict, string text, double? value = null, string? unit = null, string? source = null) =>

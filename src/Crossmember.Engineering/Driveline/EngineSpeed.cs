@@ -6,9 +6,9 @@ namespace Crossmember.Engineering.Driveline;
 /// <summary>Engine speed at a road speed, no slip.</summary>
 /// <remarks>
 /// Formula:  n = 60 v G / (pi D), G = axle x gear x transfer ratio (n rpm, v m/s, D m)
-/// Valid:    no tire or clutch slip, no torque converter; D is the nominal diameter, so the true speed is about 3 % higher
-///           with a loaded radial tire (rolling circumference 3.05 D instead of 3.14 D).
-/// Source:   geometry; worked example in docs/checks.md
+/// Valid:    no tire or clutch slip, no torque converter; D is the nominal diameter: on a loaded radial tire the engine turns about 3 %
+///           faster than this (rolling circumference 3.05 D instead of 3.14 D).
+/// Source:   geometry, docs/derivations/rolling-wheel.md; worked example in docs/checks.md
 /// Example:  65 mph, 33 in, 4.11 direct -> 2721 rpm
 /// </remarks>
 public sealed class EngineSpeed() : Calculation<EngineSpeed.Inputs, EngineSpeed.Result>(new()
@@ -30,19 +30,19 @@ public sealed class EngineSpeed() : Calculation<EngineSpeed.Inputs, EngineSpeed.
     Examples =
     [
         new(new Dictionary<string, string> { ["roadSpeed"] = "65 mph", ["tireDiameter"] = "33 in", ["axleRatio"] = "4.11", ["gearRatio"] = "1" },
-            new Dictionary<string, double> { ["engineSpeed"] = 2721 }, 0.0004, "Rolling wheel without slip, worked by hand to 1 rpm", Provenance.Derived),
+            new Dictionary<string, double> { ["engineSpeed"] = 2721 }, 0.0002, "Rolling wheel without slip, worked by hand to 1 rpm", Provenance.Derived),
         new(new Dictionary<string, string> { ["roadSpeed"] = "15 mph", ["tireDiameter"] = "30 in", ["axleRatio"] = "10", ["gearRatio"] = "1" },
-            new Dictionary<string, double> { ["engineSpeed"] = 1680.7 }, 0.00006, "Rolling wheel of 15 in radius, overall 10:1, worked by hand", Provenance.Derived),
+            new Dictionary<string, double> { ["engineSpeed"] = 1680.7 }, 0.00006, "Rolling wheel of 15 in radius, overall 10:1, worked by hand to 0.1 rpm", Provenance.Derived),
     ],
 })
 {
     public sealed record Inputs(
-        [Input("road speed", "mph", AtLeast = 0, High = 150, Measure = "choose the speed the customer wants to cruise at")] Speed RoadSpeed,
-        [Input("overall tire diameter", "in", MoreThan = 0, Low = 20, High = 60, Measure = "read the size on the sidewall, or tape once around the tread and divide by 3.1416")] Length TireDiameter,
-        [Input("axle ratio", MoreThan = 0, Low = 2, High = 8, Measure = "turn the propeller shaft and count its turns for ten turns of the wheels, or read the tag")] Ratio AxleRatio,
-        [Input("gearbox ratio in this gear", MoreThan = 0, Low = 0.5, High = 10, Measure = "count input turns for ten output turns in the gear, or look the gearbox up by its casting number")] Ratio GearRatio,
-        [Input("transfer case ratio in this range", MoreThan = 0, Low = 0.7, High = 6, Default = 1, Measure = "count turns in this range")] Ratio TransferRatio,
-        [Input("redline of the engine", "rpm", MoreThan = 0, Measure = "ask the machine shop that built the engine, or take the maker's figure")] RotationalSpeed? Redline);
+        [Input("road speed", "mph", AtLeast = 0, High = 150, Measure = HowToMeasure.CruiseSpeed)] Speed RoadSpeed,
+        [Input("overall tire diameter", "in", MoreThan = 0, Low = 20, High = 60, Measure = HowToMeasure.TireDiameter)] Length TireDiameter,
+        [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
+        [Input("gearbox ratio in this gear", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatio)] Ratio GearRatio,
+        [Input("transfer case ratio in this range", MoreThan = 0, Low = 0.7, High = 6, Default = 1, Measure = HowToMeasure.TransferRatio)] Ratio TransferRatio,
+        [Input("redline of the engine", "rpm", MoreThan = 0, Measure = HowToMeasure.Redline)] RotationalSpeed? Redline);
 
     public sealed record Result([Output("engine speed", "rpm")] RotationalSpeed EngineSpeed);
 
@@ -51,7 +51,7 @@ public sealed class EngineSpeed() : Calculation<EngineSpeed.Inputs, EngineSpeed.
         double v = x.RoadSpeed.MetersPerSecond, D = x.TireDiameter.Meters; // m/s, m
         double axle = x.AxleRatio.DecimalFractions, gear = x.GearRatio.DecimalFractions, transfer = x.TransferRatio.DecimalFractions;
         var G = axle * gear * transfer;
-        var n = 60 * v * G / (Math.PI * D); // rpm
+        var n = RollingWheel.EngineSpeed(v, G, D); // rpm
         w.Line("G", "axle x gear x transfer", $"{axle} x {gear} x {transfer}", G, "1");
         w.Line("n", "60 v G / (pi D)", $"60 x {v} x {G} / (pi x {D})", n, "rpm");
         if (x.Redline is { } redline)
