@@ -52,7 +52,7 @@ internal sealed class ScenarioState(Scenario scenario)
     public void Try(string key, Stated? value)
     {
         _whatIf.RemoveAll(w => w.Key == key);
-        if (value is not null || _scenario.Base is not null) _whatIf.Add(new(key, value));
+        _whatIf.Add(new(key, value));
     }
 
     public Scenario ToScenario() => _scenario with { Choices = _choices.ToImmutableSortedDictionary(StringComparer.Ordinal), WhatIf = [.. _whatIf] };

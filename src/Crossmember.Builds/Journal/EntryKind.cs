@@ -32,11 +32,13 @@ public sealed record EntryKind(string Name, int Schema, EntryNature Nature, stri
     public static readonly EntryKind TaxSet = new("tax.set", 1, EntryNature.State, "tax/{category}", "the tax on a category, as a fraction");
     public static readonly EntryKind MilestoneNamed = new("milestone.named", 1, EntryNature.State, "milestones/{milestone}", "a milestone that tasks may name");
 
+    public static readonly EntryKind StockListed = new("stock.listed", 1, EntryNature.State, "stock/{part}", "a part the shop keeps");
+
     public static IReadOnlyList<EntryKind> All { get; } =
     [
         BuildOpened, SlotDefined, SlotGraded, OptionStated, ValueNoted, ScenarioOpened, ScenarioDropped, ChoiceMade, WhatIfSet, ScenarioApproved,
         ConditionStated, DocumentRevised, WorkStopped, WeighingTaken, NoteWritten, PhotoTaken, HoursLogged, ReadingTaken, ReceiptLogged,
-        ShopOpened, TradeRated, TaxSet, MilestoneNamed,
+        ShopOpened, TradeRated, TaxSet, MilestoneNamed, StockListed,
     ];
 
     private static readonly Dictionary<string, EntryKind> s_byName = All.ToDictionary(k => k.Name);
