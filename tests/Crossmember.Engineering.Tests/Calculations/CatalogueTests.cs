@@ -156,9 +156,10 @@ public partial class CatalogueTests
         Assert.Equal(shown.Findings, hidden.Findings);
     }
 
-    private static Example ExampleFor(Calculation c, Trend trend) =>
-        Assert.Single(c.About.Examples.Where(e => e.Inputs.ContainsKey(trend.Input) && Door.Run(c, CatalogueJson.InputOf(e).ToJsonString()).Number(trend.Output) is not null).Take(1)
-            .DefaultIfEmpty(c.About.Examples.First(e => Door.Run(c, CatalogueJson.InputOf(e).ToJsonString()).Number(trend.Output) is not null)));
+    /// <summary>The first example that gives the output; one that states the input, where there is one.</summary>
+    private static Example ExampleFor(Calculation c, Trend trend) => c.About.Examples
+        .Where(e => Door.Run(c, CatalogueJson.InputOf(e).ToJsonString()).Number(trend.Output) is not null)
+        .OrderByDescending(e => e.Inputs.ContainsKey(trend.Input)).First();
 
     /// <summary>The inputs with one set to a number in its own unit; of a map every member.</summary>
     private static JsonObject With(JsonObject inputs, InputSpec spec, double x)
