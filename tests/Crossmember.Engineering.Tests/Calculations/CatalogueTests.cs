@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
+using Crossmember.Engineering.Reading;
 using CsCheck;
 
 namespace Crossmember.Engineering.Tests.Calculations;
@@ -146,7 +147,7 @@ public partial class CatalogueTests
     public void Working_is_written_only_when_it_is_looked_at(string id)
     {
         var c = CalculationList.Find(id)!;
-        var faults = new Reading.Faults();
+        var faults = new Faults();
         var bytes = System.Text.Encoding.UTF8.GetBytes(CatalogueJson.InputOf(c.About.Examples[0]).ToJsonString());
         var arguments = ArgumentReader.Read(c, bytes, faults)!;
         Outcome shown = c.Run(arguments, true), hidden = c.Run(arguments, false);

@@ -21,14 +21,14 @@ public class AxleAndWheelLoadTests
         Assert.Equal("pass", front.Verdict("on-ground"));
     }
 
-    // The weighed vehicle has 1.5 kg of cross weight per wheel and unequal offsets front and rear (17.1 and 23.9 mm): the stated assumption costs 2.6 kg at most.
+    // The weighed vehicle has unequal offsets front and rear (17.1 and 23.9 mm, cross weight 50.23 %): the stated assumption of one offset costs 2.5 kg a wheel here.
     [Theory]
     [InlineData("front", "left", 545)]
     [InlineData("front", "right", 520)]
     [InlineData("rear", "left", 560)]
     [InlineData("rear", "right", 525)]
     public void Wheel_loads_come_near_the_readings_they_were_made_from(string axle, string side, double reading) =>
-        Wheel(Total, MomentX, MomentY, axle, side).Gives("load", reading, 2.6);
+        Wheel(Total, MomentX, MomentY, axle, side).Gives("load", reading, 2.5);
 
     [Fact]
     public void Wheel_loads_add_up_to_the_mass_and_its_moments() =>
