@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Crossmember.Builds.Parameters;
 using Crossmember.Engineering.Reading;
 

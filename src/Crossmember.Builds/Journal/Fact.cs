@@ -12,9 +12,10 @@ namespace Crossmember.Builds.Journal;
 /// <param name="After">Id of the last entry the person had seen on the subject, above it or beneath it; null where there was none, or where order does not matter.</param>
 /// <param name="Corrects">Id of the entry that this one corrects; a null payload voids it.</param>
 /// <param name="Batch">Facts of one batch are appended together or not at all.</param>
+/// <param name="Releases">Id of the held fact that this one brings into the stream after a person decided so; the held one itself stays outside.</param>
 public sealed record Fact(
     Guid Id, string Stream, string Kind, int Schema, DateTimeOffset Occurred, string Person, string Device,
-    string Subject, Guid? After, Guid? Corrects, Guid? Batch, JsonNode? Payload)
+    string Subject, Guid? After, Guid? Corrects, Guid? Batch, JsonNode? Payload, Guid? Releases = null)
 {
     /// <summary>The name of the shop's own stream; no build may have it as id.</summary>
     public const string Shop = "shop";

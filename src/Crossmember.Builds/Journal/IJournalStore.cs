@@ -4,7 +4,7 @@ namespace Crossmember.Builds.Journal;
 /// <remarks>The rules of appending are in <see cref="Journal"/>; a store only reads, appends and keeps held facts, inside one transaction.</remarks>
 public interface IJournalStore
 {
-    /// <summary>Runs work in one transaction that sees no other writer; an exception or a false answer leaves nothing behind.</summary>
+    /// <summary>Runs work in one transaction that sees no other writer; an exception or <see cref="IJournalTransaction.Abandon"/> leaves nothing behind.</summary>
     T Transact<T>(Func<IJournalTransaction, T> work);
 
     /// <summary>Entries of a stream in order, after a sequence number.</summary>
@@ -16,7 +16,7 @@ public interface IJournalStore
     /// <summary>Every stream that has entries, <c>shop</c> included, ordinally.</summary>
     IReadOnlyList<string> Streams();
 
-    /// <summary>Facts of a stream that wait for a person to decide.</summary>
+    /// <summary>Facts of a stream that wait for a person to decide, in the order they came.</summary>
     IReadOnlyList<HeldFact> Held(string stream);
 }
 
@@ -28,9 +28,13 @@ public interface IJournalTransaction
     /// <summary>The entry with this fact id in any stream.</summary>
     Entry? Find(Guid factId);
 
+    /// <summary>The held fact with this id, decided or not.</summary>
     HeldFact? FindHeld(Guid factId);
 
-    /// <summary>The last entry on the subject, above it (a shorter path) or beneath it (a longer one).</summary>
+    /// <summary>The facts of a batch that wait for a decision, in the order they came.</summary>
+    IReadOnlyList<HeldFact> HeldBatch(Guid batch);
+
+    /// <summary>The last entry on the subject, above it (a shorter path) or beneath it (a longer one). Log kinds have no order and are passed over.</summary>
     Entry? LastOn(string stream, string subject);
 
     IReadOnlyList<Entry> Read(string stream, long after = 0, long upTo = long.MaxValue);
@@ -40,7 +44,8 @@ public interface IJournalTransaction
 
     void Hold(HeldFact held);
 
-    void Release(Guid factId);
+    /// <summary>Keeps what a person decided about a held fact; the fact itself stays on record.</summary>
+    void Settle(Guid factId, HeldDecision decision);
 
     /// <summary>Gives the work up: nothing of it stays.</summary>
     void Abandon();
@@ -51,7 +56,3 @@ public sealed record Head(long Sequence, ReadOnlyMemory<byte> Hash)
 {
     public static Head Empty { get; } = new(0, new byte[32]);
 }
-
-/// <summary>A fact from a queue that came too late to be applied unseen: kept outside the stream until a person decides.</summary>
-/// <param name="Reason">In plain words: what it met.</param>
-public sealed record HeldFact(Fact Fact, string FactText, DateTimeOffset Received, Guid? Met, string Reason);

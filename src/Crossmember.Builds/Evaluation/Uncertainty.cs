@@ -1,0 +1,42 @@
+using Crossmember.Engineering.Calculations;
+
+namespace Crossmember.Builds.Evaluation;
+
+/// <summary>Carries one standard uncertainty per input through a calculation: the root of the summed squares of what each input alone moves.</summary>
+/// <remarks>First order, inputs taken as independent (JCGM 100:2008, 5.1.2, with the sensitivities of 5.1.3 note 2 taken by stepping each input once).</remarks>
+internal static class Uncertainty
+{
+    public static double[]? Of(Instance instance, Value[] inputs, Outcome outcome, KeyState[] keys)
+    {
+        double[]? squares = null;
+        for (var i = 0; i < inputs.Length; i++)
+        {
+            var source = instance.Inputs[i];
+            if (source.Key >= 0 && inputs[i].IsNumber && Spread(keys[source.Key]) is { } u)
+                Step(instance, inputs, i, Value.Of(inputs[i].Number + u), outcome, ref squares);
+            else if (source.Map is { } map && inputs[i].Members is { } members)
+                foreach (var (key, name) in map)
+                    if (Spread(keys[key]) is { } v)
+                        Step(instance, inputs, i, Moved(members, name, v), outcome, ref squares);
+        }
+        if (squares is null) return null;
+        for (var o = 0; o < squares.Length; o++) squares[o] = Math.Sqrt(squares[o]);
+        return squares;
+    }
+
+    private static double? Spread(KeyState key) => key.PlusMinus > 0 && key.Value.IsNumber ? key.PlusMinus : null;
+
+    private static Value Moved(Members members, string name, double by) =>
+        Value.Of(new Members(members.Items.Select(m => m.Name == name && m.Value.IsNumber ? (m.Name, Value.Of(m.Value.Number + by)) : m)));
+
+    private static void Step(Instance instance, Value[] inputs, int which, Value moved, Outcome outcome, ref double[]? squares)
+    {
+        Value[] stepped = [.. inputs];
+        stepped[which] = moved;
+        var after = instance.Calculation.Run(stepped, false);
+        squares ??= new double[outcome.Outputs.Count];
+        for (var o = 0; o < squares.Length; o++)
+            if (after.Outputs[o].IsNumber && outcome.Outputs[o].IsNumber)
+                squares[o] += Math.Pow(after.Outputs[o].Number - outcome.Outputs[o].Number, 2);
+    }
+}
