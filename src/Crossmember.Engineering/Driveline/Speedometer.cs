@@ -31,8 +31,8 @@ public sealed class Speedometer() : Calculation<Speedometer.Inputs, Speedometer.
     ],
     Examples =
     [
-        new(Case("33 in", "4.11"), new Dictionary<string, double> { ["trueSpeed"] = 57.97, ["error"] = 3.5 }, 0.0003,
-            "31 to 33 in tires and 3.73 to 4.11 axles, by proportion to 0.01 mph", Provenance.Derived),
+        new(Case("33 in", "4.11"), new Dictionary<string, double> { ["trueSpeed"] = 57.97, ["error"] = 3.51 }, 0.0002,
+            "31 to 33 in tires and 3.73 to 4.11 axles, by proportion to 0.01 mph and 0.01 %", Provenance.Derived),
         new(Case("33 in", "3.73"), new Dictionary<string, double> { ["trueSpeed"] = 63.87 }, 0.0001,
             "31 to 33 in tires only, by proportion to 0.01 mph", Provenance.Derived),
     ],

@@ -22,8 +22,8 @@ public sealed class ObjectReader
         }
         IsObject = true;
         foreach (var member in element.EnumerateObject())
-            if (!_members.TryAdd(member.Name, member.Value))
-                faults.Add(At(member.Name), "this key stands twice", "keep one of the two");
+            if (NameOf(member) is { } name && !_members.TryAdd(name, member.Value))
+                faults.Add(At(name), "this key stands twice", "keep one of the two");
         if (_members.TryGetValue("note", out var note) && note.ValueKind != JsonValueKind.String)
             faults.Add(At("note"), "a note is text", "put it in quotes");
     }
@@ -118,6 +118,13 @@ public sealed class ObjectReader
     }
 
     public static string Escape(string key) => key.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+
+    private string? NameOf(JsonProperty member)
+    {
+        // As with texts below: half a character passes the JSON parser and throws only here.
+        try { return member.Name; }
+        catch (InvalidOperationException) { Faults.Add(Pointer, "a key with half a character (lone surrogate)", "write whole characters"); return null; }
+    }
 
     public string? TextOf(JsonElement e, string pointer)
     {
