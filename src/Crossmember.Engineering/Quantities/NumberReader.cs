@@ -29,6 +29,19 @@ internal static class NumberReader
         return new(whole + part.Value, i + 1 + part.Length - start, wrong);
     }
 
+    /// <summary>A ratio written out, 4.11:1 or 1:12; otherwise the number alone.</summary>
+    public static Found RatioAt(string text, int start)
+    {
+        var first = At(text, start);
+        var colon = Notation.SkipSpaces(text, start + first.Length);
+        if (first.Length == 0 || first.Wrong is not null || colon >= text.Length || text[colon] != ':') return first;
+        var from = Notation.SkipSpaces(text, colon + 1);
+        var second = At(text, from);
+        if (second.Length == 0) return first;
+        var ratio = first.Value / second.Value;
+        return new(ratio, from + second.Length - start, second.Wrong ?? (second.Value == 0 ? "divides by zero" : double.IsFinite(ratio) ? null : "is too large"));
+    }
+
     private static Found Decimal(string text, int start, int i)
     {
         var whole = i > start;

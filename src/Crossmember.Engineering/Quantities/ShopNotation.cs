@@ -44,7 +44,7 @@ public static class ShopNotation
         var parts = new List<Part>();
         while (at < plain.Length || parts.Count == 0)
         {
-            var number = NumberReader.At(plain, at);
+            var number = dimension == Dimension.Dimensionless ? NumberReader.RatioAt(plain, at) : NumberReader.At(plain, at);
             if (number.Length == 0) return Not($"{Notation.Quoted(plain, at, plain.Length)} is not a number", $"begin with the number: {Example(dimension)}");
             var end = at + number.Length;
             if (number.Wrong is { } wrong) return Not($"{Notation.Quoted(plain, at, end)} {wrong}", $"write {Example(dimension)}");
