@@ -36,8 +36,10 @@ public static class ShopNotation
     }
 
     /// <summary>What to write where this dimension is asked for, for messages.</summary>
-    internal static string Example(Dimension dimension) =>
-        dimension == Dimension.Dimensionless ? "a plain number, for example 4.1" : $"a number and its unit, for example 12 {Display.Customary(dimension, MeasureSystem.UsCustomary)}";
+    private static string Example(Dimension dimension) =>
+        dimension == Dimension.Dimensionless ? "a plain number, for example 4.1" : $"a number and its unit, for example 12 {Usual(dimension)}";
+
+    private static Unit Usual(Dimension dimension) => Display.Customary(dimension, MeasureSystem.UsCustomary);
 
     private static Parsed<Quantity> Parts(string typed, string plain, int at, int sign, Dimension dimension)
     {
@@ -64,7 +66,8 @@ public static class ShopNotation
     private static Parsed<Quantity> Checked(Quantity read, Dimension dimension)
     {
         if (!double.IsFinite(read.Si)) return Not($"'{read.Typed}' at character 1 is too large", $"write {Example(dimension)}");
-        if (dimension == Dimension.Temperature && read.Si < -1e-9) return Not($"'{read.Typed}' at character 1 is below absolute zero", "-273.15 C or -459.67 F is the least");
+        if (dimension == Dimension.Temperature && read.Si < -1e-9)
+            return Not($"'{read.Typed}' at character 1 is below absolute zero", "-273.15 C or -459.67 F is the least");
         return new(read, null, null);
     }
 
@@ -93,10 +96,11 @@ public static class ShopNotation
         var number = plain[start..end];
         var at = Notation.SkipSpaces(plain, end);
         if (at >= plain.Length)
-            return Not($"{Notation.Quoted(plain, start, end)} has no unit", $"write the unit too, for example {number} {Display.Customary(dimension, MeasureSystem.UsCustomary)}");
+            return Not($"{Notation.Quoted(plain, start, end)} has no unit", $"write the unit too, for example {number} {Usual(dimension)}");
         var rest = plain[at..next].TrimEnd();
         var wrong = Notation.Quoted(plain, at, at + rest.Length);
-        if (Spellings.Elsewhere(rest) is { } other && other.Dimension != dimension) return Not($"{wrong} is a unit of {other.Dimension}, not of {dimension}", $"write {Example(dimension)}");
+        if (Spellings.Elsewhere(rest) is { } other && other.Dimension != dimension)
+            return Not($"{wrong} is a unit of {other.Dimension}, not of {dimension}", $"write {Example(dimension)}");
         return Not($"{wrong} is no unit of {dimension}", $"the nearest known is {Spellings.NearestTo(rest, dimension)}, or write {Example(dimension)}");
     }
 

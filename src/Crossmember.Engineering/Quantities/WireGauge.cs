@@ -63,8 +63,12 @@ public sealed record WireGauge
     {
         var at = plain.IndexOf(size, StringComparison.Ordinal);
         var wrong = Notation.Quoted(plain, size.Length == 0 ? plain.Length : at, at + size.Length);
-        if (GaugeNumber(size) is not { } n) return Parsed<WireGauge>.Not($"{wrong} is no AWG size", "sizes are 4/0, 3/0, 2/0, 1/0 and whole numbers 1 to 40, for example 10 AWG");
-        return n is < Thickest or > Thinnest ? Parsed<WireGauge>.Not($"{wrong} is outside the AWG sizes 4/0 to 40", $"write {Sample}") : new(Awg(n), null, null);
+        if (GaugeNumber(size) is not { } n)
+            return Parsed<WireGauge>.Not($"{wrong} is no AWG size",
+                "sizes are 4/0, 3/0, 2/0, 1/0 and whole numbers 1 to 40, for example 10 AWG");
+        return n is < Thickest or > Thinnest
+            ? Parsed<WireGauge>.Not($"{wrong} is outside the AWG sizes 4/0 to 40", $"write {Sample}")
+            : new(Awg(n), null, null);
     }
 
     private static int? GaugeNumber(string size)
@@ -80,9 +84,11 @@ public sealed record WireGauge
         var area = ShopNotation.Read(plain, Dimension.Area);
         if (area.Value is not { } read)
         {
-            var bare = ShopNotation.Read(plain, Dimension.Dimensionless).Value is { Si: > 0 };
-            return Parsed<WireGauge>.Not(area.Wrong!, bare ? $"write {plain.Trim()} AWG or {plain.Trim()} mm2: a bare number can be meant as either" : $"write {Sample}");
+            var bare = ShopNotation.Read(plain, Dimension.Dimensionless).Value is { Si: > 0 } number ? number.Typed : null;
+            return Parsed<WireGauge>.Not(area.Wrong!, bare is null ? $"write {Sample}" : $"write {bare} AWG or {bare} mm2: a bare number can be meant as either");
         }
-        return read.Si > 0 ? new(new WireGauge(null, read.Si), null, null) : Parsed<WireGauge>.Not($"{Notation.Quoted(plain, 0, plain.Length)} is no conductor area", $"write {Sample}");
+        return read.Si > 0
+            ? new(new WireGauge(null, read.Si), null, null)
+            : Parsed<WireGauge>.Not($"{Notation.Quoted(plain, 0, plain.Length)} is no conductor area", $"write {Sample}");
     }
 }

@@ -55,16 +55,20 @@ internal sealed class TireSizeReader(string text)
         if (!Plausible(start, notation, first, rim)) return null;
         return new()
         {
-            Typed = text.Trim(), Notation = notation, Service = service, Construction = construction, Width = width, RimDiameter = Length.FromInches(rim), Diameter = diameter,
+            Typed = text.Trim(), Notation = notation, Service = service, Construction = construction,
+            Width = width, RimDiameter = Length.FromInches(rim), Diameter = diameter,
             AspectRatio = notation == TireNotation.Metric ? second : null, SpeedSymbol = fast ? 'Z' : null,
         };
     }
 
     private bool Plausible(int start, TireNotation notation, double first, double rim)
     {
-        if (notation == TireNotation.Metric && first < 100) return Fail(start, "has a metric width below 100 mm", "write the width in millimetres, as in 235/75R15");
-        if (notation == TireNotation.Flotation && first >= 100) return Fail(start, "has a diameter of 100 in or more", "write the overall diameter in inches first, as in 33x10.50R15");
-        return notation != TireNotation.Flotation || rim < first || Fail(start, "has a rim as large as the tire", "write overall diameter x section width R rim, as in 33x10.50R15");
+        if (notation == TireNotation.Metric && first < 100)
+            return Fail(start, "has a metric width below 100 mm", "write the width in millimetres, as in 235/75R15");
+        if (notation == TireNotation.Flotation && first >= 100)
+            return Fail(start, "has a diameter of 100 in or more", "write the overall diameter in inches first, as in 33x10.50R15");
+        return notation != TireNotation.Flotation || rim < first
+            || Fail(start, "has a rim as large as the tire", "write overall diameter x section width R rim, as in 33x10.50R15");
     }
 
     private (TireConstruction Kind, bool Fast) Carcass()

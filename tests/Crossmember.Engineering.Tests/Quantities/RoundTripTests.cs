@@ -16,7 +16,8 @@ public partial class RoundTripTests
     private static readonly Gen<string> s_nearly = Gen.OneOf(
         Gen.String[Gen.Char["0123456789./-+ '\"eE,±½°²·×ftinlbNmOhkgPaCF%:µΩ\u00A0\u2033"], 0, 24],
         Gen.String[0, 130],
-        Gen.Select(Gen.Double, s_units, Gen.Int[0, 3], Gen.Char, (x, u, at, c) => $"{x.ToString("R", CultureInfo.InvariantCulture)} {u.Code}".Insert(at, c.ToString())));
+        Gen.Select(Gen.Double, s_units, Gen.Int[0, 3], Gen.Char, (x, u, at, c) =>
+            $"{x.ToString("R", CultureInfo.InvariantCulture)} {u.Code}".Insert(at, c.ToString())));
 
     [Fact]
     public void A_number_written_with_any_code_comes_back() =>

@@ -56,7 +56,7 @@ public class ShopNotationTests
     [Fact]
     public void Other_units_that_come_in_pairs()
     {
-        Means("12 lb 8 oz", Mass, 12.5 * 0.45359237, "lb");
+        Means("12 lb 8 oz", Dimension.Mass, 12.5 * 0.45359237, "lb");
         Means("1° 30'", Angle, Math.PI / 120, "deg");
         Means("2 h 30 min", Duration, 9000, "h");
         Means("1h 1min 1s", Duration, 3661, "h");
@@ -78,7 +78,7 @@ public class ShopNotationTests
     [Fact]
     public void Pounds_mean_what_is_asked_for()
     {
-        Means("500 lb", Mass, 226.796185, "lb");
+        Means("500 lb", Dimension.Mass, 226.796185, "lb");
         Means("500 lb", Force, 2224.11080763025, "lbf");
         Means("500 lb/in", SpringRate, 500 * 4.4482216152605 / 0.0254, "lbf/in");
         Means("10 lb/ft", LinearDensity, 14.881639435695538, "lb/ft");

@@ -58,19 +58,35 @@ public partial class UnitsPageTests
     [Fact]
     public void Page_and_spelling_table_list_the_same_spellings()
     {
-        using var stream = typeof(Units).Assembly.GetManifestResourceStream("unit-spellings.csv")!;
-        using var reader = new StreamReader(stream);
-        var rows = reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(l => l.TrimEnd('\r').Split(',')).ToList();
+        var rows = SpellingTable();
         Assert.All(rows, r => Assert.True(r.Length == 3 && r[2] is "any" or "exact", string.Join(',', r)));
         Assert.Equal(rows.Where(r => r[0] != r[1]).Select(r => (r[0], r[1])).Order(), s_page.SelectMany(r => r.Spellings.Select(s => (r.Code, s))).Order());
     }
 
     [Fact]
-    public void No_two_units_of_a_dimension_share_a_spelling_even_without_capitals()
+    public void No_two_units_of_a_dimension_share_a_spelling()
     {
         var clashes = s_page.SelectMany(r => r.Spellings.Append(r.Code).Select(s => (r.Dimension, Spelling: s, r.Code)))
             .GroupBy(x => (x.Dimension, x.Spelling)).Where(g => g.Select(x => x.Code).Distinct().Count() > 1).Select(g => g.Key);
         Assert.Empty(clashes);
+    }
+
+    [Fact]
+    public void A_spelling_read_in_any_capitals_is_that_of_no_other_unit_of_its_dimension()
+    {
+        foreach (var row in SpellingTable().Where(r => r[2] == "any"))
+        {
+            var dimension = Units.Require(row[0]).Dimension.Name;
+            var others = s_page.Where(r => r.Dimension == dimension && r.Code != row[0]).SelectMany(r => r.Spellings.Append(r.Code));
+            Assert.DoesNotContain(row[1], others, StringComparer.OrdinalIgnoreCase);
+        }
+    }
+
+    private static List<string[]> SpellingTable()
+    {
+        using var stream = typeof(Units).Assembly.GetManifestResourceStream("unit-spellings.csv")!;
+        using var reader = new StreamReader(stream);
+        return [.. reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(l => l.TrimEnd('\r').Split(','))];
     }
 
     private static void AssertClose(double page, double table, string code) =>

@@ -110,7 +110,8 @@ public class TireSizeTests
         {
             var size = TireSize.Read($"{w}/{a}R{r}").Value!;
             var walls = 2 * size.SectionHeight!.Value.Millimeters;
-            return Math.Abs(size.Diameter!.Value.Millimeters - walls - size.RimDiameter.Millimeters) < 1e-9 && Math.Abs((walls / 2 / size.Width.Millimeters * 100) - a) < 1e-9;
+            return Math.Abs(size.Diameter!.Value.Millimeters - walls - size.RimDiameter.Millimeters) < 1e-9
+                && Math.Abs((walls / 2 / size.Width.Millimeters * 100) - a) < 1e-9;
         });
 
     [Fact]
