@@ -84,7 +84,11 @@ public static class ShopNotation
     private static int NextPart(string plain, int from)
     {
         for (var i = from; i < plain.Length; i++)
-            if (NumberReader.Starts(plain[i]) && plain[i - 1] is not '.' and not '/' && (!char.IsLetterOrDigit(plain[i - 1]) || plain[i] == '.')) return i;
+        {
+            // "5 ft.3 in" is left alone: the point may end "ft." or begin ".3".
+            if (plain[i - 1] is '.' or '/' || char.IsLetterOrDigit(plain[i - 1]) || !NumberReader.Starts(plain[i])) continue;
+            if (plain[i] != '.' || (i + 1 < plain.Length && char.IsAsciiDigit(plain[i + 1]))) return i;
+        }
         return plain.Length;
     }
 
@@ -97,7 +101,8 @@ public static class ShopNotation
         var at = Notation.SkipSpaces(plain, end);
         if (at >= plain.Length)
             return Not($"{Notation.Quoted(plain, start, end)} has no unit", $"write the unit too, for example {number} {Usual(dimension)}");
-        var rest = plain[at..next].TrimEnd();
+        var rest = plain[at..Math.Max(at, next)].TrimEnd();
+        if (Spellings.Canonical(rest).Length == 0) rest = plain[at..]; // only a mark before the next number: the whole rest is meant
         var wrong = Notation.Quoted(plain, at, at + rest.Length);
         if (Spellings.Elsewhere(rest) is { } other && other.Dimension != dimension)
             return Not($"{wrong} is a unit of {other.Dimension}, not of {dimension}", $"write {Example(dimension)}");

@@ -49,6 +49,9 @@ public class ShopNotationTests
     [InlineData("5' 3\"", 1.6002)]
     [InlineData("5'3.5\"", 1.6129)]
     [InlineData("-5' 3\"", -1.6002)]
+    [InlineData("5 ft. 3 in.", 1.6002)]
+    [InlineData("5-ft 3-in", 1.6002)]
+    [InlineData("5' .5\"", 1.5367)]
     [InlineData("5'", 1.524)]
     [InlineData("5 feet", 1.524)]
     public void Feet_and_inches(string text, double metres) => Means(text, Length, metres, "ft");
@@ -175,6 +178,9 @@ public class ShopNotationTests
         Refuses("3 in 5 ft", Length, "'5 ft' at character 6 cannot follow a part in in");
         Refuses("5 ft 3 ft", Length, "'3 ft' at character 6 cannot follow a part in ft");
         Refuses("5 ft 3 inc", Length, "'inc' at character 8 is no unit of length");
+        Refuses("5 ft.3 in", Length, "'ft.3 in' at character 3 is no unit of length"); // 3 or 0.3?
+        Refuses("10 1/2 1/4 in", Length, "'1/4 in' at character 8 is no unit of length");
+        Refuses("3 - 1/2 in", Length, "'- 1/2 in' at character 3 is no unit of length");
         Refuses("1e999 m", Length, "'1e999' at character 1 is too large");
         Refuses("-", Length, "the end at character 2 is not a number");
         Refuses("-300 C", Temperature, "'-300 C' at character 1 is below absolute zero");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Crossmember.Engineering.Quantities;
+using Crossmember.Engineering.Reading;
 
 namespace Crossmember.Engineering.Tests.Quantities;
 
@@ -82,12 +83,7 @@ public partial class UnitsPageTests
         }
     }
 
-    private static List<string[]> SpellingTable()
-    {
-        using var stream = typeof(Units).Assembly.GetManifestResourceStream("unit-spellings.csv")!;
-        using var reader = new StreamReader(stream);
-        return [.. reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(l => l.TrimEnd('\r').Split(','))];
-    }
+    private static IReadOnlyList<string[]> SpellingTable() => ReferenceTable.Load("unit-spellings.csv").Rows;
 
     private static void AssertClose(double page, double table, string code) =>
         Assert.True(Math.Abs(page - table) <= 4e-15 * Math.Abs(page), $"{code}: page {page:R}, table {table:R}");
