@@ -52,7 +52,8 @@ internal static class CustomaryUnits
 
     private static readonly HashSet<string> s_us =
     [
-        "in", "ft", "yd", "mile", "mil", "gal", "qt", "pt", "fl", "lb", "oz", "ton", "mph", "lbf", "kip", "tonf", "psi", "ksi", "inHg", "inHO", "gpm", "gph", "cfm", "BTU", "hp", "F", "dF",
+        "in", "ft", "yd", "mile", "mil", "gal", "qt", "pt", "fl", "lb", "oz", "ton", "mph",
+        "lbf", "kip", "tonf", "psi", "ksi", "inHg", "inHO", "gpm", "gph", "cfm", "BTU", "hp", "F", "dF",
     ];
 
     // Watts of a lamp, g of a bump and turns of a bolt are read as they stand in either system.

@@ -13,7 +13,7 @@ public static class Display
 {
     private const double LongestInFeetAndInches = 100 * 0.3048;
 
-    // A fraction stands for a number of inches only when four decimals could not tell the two apart.
+    // A fraction stands for a number of inches only when neither four decimals nor five figures could tell the two apart.
     private const double FractionTolerance = 0.00005;
 
     /// <summary>The text as it was typed.</summary>
@@ -58,11 +58,11 @@ public static class Display
     /// <summary>Whole inches and sixteenths (or thirty-seconds) as on a tape, or null where no such fraction is close.</summary>
     private static string? Fraction(double inches)
     {
+        var tolerance = FractionTolerance * Math.Min(1, Math.Abs(inches));
         foreach (var parts in (int[])[16, 32])
         {
             var count = Math.Round(Math.Abs(inches) * parts);
-            if (Math.Abs((count / parts) - Math.Abs(inches)) > FractionTolerance) continue;
-            if (count == 0 && inches != 0) return null;
+            if (Math.Abs((count / parts) - Math.Abs(inches)) > tolerance) continue;
             double whole = Math.Floor(count / parts), top = count - (whole * parts), bottom = parts;
             while (top > 0 && top % 2 == 0) (top, bottom) = (top / 2, bottom / 2);
             var fraction = top == 0 ? $"{whole:0}" : whole == 0 ? $"{top:0}/{bottom:0}" : $"{whole:0}-{top:0}/{bottom:0}";

@@ -26,7 +26,8 @@ internal static class Notation
     public static (string Wrong, string Right)? Refused(string plain)
     {
         var tolerance = plain.IndexOf('±', StringComparison.Ordinal);
-        if (tolerance >= 0) return ($"{Quoted(plain, tolerance, tolerance + 1)} is not understood", "write the number alone; its uncertainty has a place of its own");
+        if (tolerance >= 0)
+            return ($"{Quoted(plain, tolerance, tolerance + 1)} is not understood", "write the number alone; its uncertainty has a place of its own");
         var comma = plain.IndexOf(',', StringComparison.Ordinal);
         return comma < 0 ? null : ($"{Quoted(plain, comma, comma + 1)} is not understood", WithoutComma(plain, comma));
     }

@@ -6,7 +6,9 @@ namespace Crossmember.Engineering.Quantities;
 internal static class NumberReader
 {
     private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
-    private static readonly double[] s_vulgar = [1 / 2.0, 1 / 3.0, 2 / 3.0, 1 / 4.0, 3 / 4.0, 1 / 5.0, 2 / 5.0, 3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0, 3 / 8.0, 5 / 8.0, 7 / 8.0];
+
+    private static readonly double[] s_vulgar =
+        [1.0 / 2, 1.0 / 3, 2.0 / 3, 1.0 / 4, 3.0 / 4, 1.0 / 5, 2.0 / 5, 3.0 / 5, 4.0 / 5, 1.0 / 6, 5.0 / 6, 1.0 / 8, 3.0 / 8, 5.0 / 8, 7.0 / 8];
 
     /// <summary>The number and where it ends; a length of 0 means there is none; Wrong tells of a number that cannot be.</summary>
     public readonly record struct Found(double Value, int Length, string? Wrong = null, bool Whole = false);
@@ -27,6 +29,19 @@ internal static class NumberReader
         if (part.Length == 0) return new(whole, i - start, null, true);
         var wrong = part.Wrong ?? (part.Value >= 1 ? "has a fraction of 1 or more after a whole number" : null);
         return new(whole + part.Value, i + 1 + part.Length - start, wrong);
+    }
+
+    /// <summary>A ratio written out, 4.11:1 or 1:12; otherwise the number alone.</summary>
+    public static Found RatioAt(string text, int start)
+    {
+        var first = At(text, start);
+        var colon = Notation.SkipSpaces(text, start + first.Length);
+        if (first.Length == 0 || first.Wrong is not null || colon >= text.Length || text[colon] != ':') return first;
+        var from = Notation.SkipSpaces(text, colon + 1);
+        var second = At(text, from);
+        if (second.Length == 0) return first;
+        var ratio = first.Value / second.Value;
+        return new(ratio, from + second.Length - start, second.Wrong ?? (second.Value == 0 ? "divides by zero" : double.IsFinite(ratio) ? null : "is too large"));
     }
 
     private static Found Decimal(string text, int start, int i)

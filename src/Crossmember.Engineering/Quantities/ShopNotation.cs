@@ -36,15 +36,17 @@ public static class ShopNotation
     }
 
     /// <summary>What to write where this dimension is asked for, for messages.</summary>
-    internal static string Example(Dimension dimension) =>
-        dimension == Dimension.Dimensionless ? "a plain number, for example 4.1" : $"a number and its unit, for example 12 {Display.Customary(dimension, MeasureSystem.UsCustomary)}";
+    private static string Example(Dimension dimension) =>
+        dimension == Dimension.Dimensionless ? "a plain number, for example 4.1" : $"a number and its unit, for example 12 {Usual(dimension)}";
+
+    private static Unit Usual(Dimension dimension) => Display.Customary(dimension, MeasureSystem.UsCustomary);
 
     private static Parsed<Quantity> Parts(string typed, string plain, int at, int sign, Dimension dimension)
     {
         var parts = new List<Part>();
         while (at < plain.Length || parts.Count == 0)
         {
-            var number = NumberReader.At(plain, at);
+            var number = dimension == Dimension.Dimensionless ? NumberReader.RatioAt(plain, at) : NumberReader.At(plain, at);
             if (number.Length == 0) return Not($"{Notation.Quoted(plain, at, plain.Length)} is not a number", $"begin with the number: {Example(dimension)}");
             var end = at + number.Length;
             if (number.Wrong is { } wrong) return Not($"{Notation.Quoted(plain, at, end)} {wrong}", $"write {Example(dimension)}");
@@ -64,7 +66,8 @@ public static class ShopNotation
     private static Parsed<Quantity> Checked(Quantity read, Dimension dimension)
     {
         if (!double.IsFinite(read.Si)) return Not($"'{read.Typed}' at character 1 is too large", $"write {Example(dimension)}");
-        if (dimension == Dimension.Temperature && read.Si < -1e-9) return Not($"'{read.Typed}' at character 1 is below absolute zero", "-273.15 C or -459.67 F is the least");
+        if (dimension == Dimension.Temperature && read.Si < -1e-9)
+            return Not($"'{read.Typed}' at character 1 is below absolute zero", "-273.15 C or -459.67 F is the least");
         return new(read, null, null);
     }
 
@@ -81,7 +84,11 @@ public static class ShopNotation
     private static int NextPart(string plain, int from)
     {
         for (var i = from; i < plain.Length; i++)
-            if (NumberReader.Starts(plain[i]) && plain[i - 1] is not '.' and not '/' && (!char.IsLetterOrDigit(plain[i - 1]) || plain[i] == '.')) return i;
+        {
+            // "5 ft.3 in" is left alone: the point may end "ft." or begin ".3".
+            if (plain[i - 1] is '.' or '/' || char.IsLetterOrDigit(plain[i - 1]) || !NumberReader.Starts(plain[i])) continue;
+            if (plain[i] != '.' || (i + 1 < plain.Length && char.IsAsciiDigit(plain[i + 1]))) return i;
+        }
         return plain.Length;
     }
 
@@ -93,10 +100,12 @@ public static class ShopNotation
         var number = plain[start..end];
         var at = Notation.SkipSpaces(plain, end);
         if (at >= plain.Length)
-            return Not($"{Notation.Quoted(plain, start, end)} has no unit", $"write the unit too, for example {number} {Display.Customary(dimension, MeasureSystem.UsCustomary)}");
-        var rest = plain[at..next].TrimEnd();
+            return Not($"{Notation.Quoted(plain, start, end)} has no unit", $"write the unit too, for example {number} {Usual(dimension)}");
+        var rest = plain[at..Math.Max(at, next)].TrimEnd();
+        if (Spellings.Canonical(rest).Length == 0) rest = plain[at..]; // only a mark before the next number: the whole rest is meant
         var wrong = Notation.Quoted(plain, at, at + rest.Length);
-        if (Spellings.Elsewhere(rest) is { } other && other.Dimension != dimension) return Not($"{wrong} is a unit of {other.Dimension}, not of {dimension}", $"write {Example(dimension)}");
+        if (Spellings.Elsewhere(rest) is { } other && other.Dimension != dimension)
+            return Not($"{wrong} is a unit of {other.Dimension}, not of {dimension}", $"write {Example(dimension)}");
         return Not($"{wrong} is no unit of {dimension}", $"the nearest known is {Spellings.NearestTo(rest, dimension)}, or write {Example(dimension)}");
     }
 

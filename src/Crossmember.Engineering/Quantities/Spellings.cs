@@ -45,7 +45,12 @@ internal static class Spellings
                 continue;
             }
             if (c == '/' && text.Length > 0 && text[^1] == ' ') text.Length--;
-            text.Append(c switch { '²' => "2", '³' => "3", '⁴' => "4", '^' => "", 'Ω' or '\u2126' => "Ohm", 'µ' or 'μ' => "u", '°' => "deg", _ => c.ToString() });
+            text.Append(c switch
+            {
+                '²' => "2", '³' => "3", '⁴' => "4", '^' => "",
+                'Ω' or '\u2126' => "Ohm", 'µ' or 'μ' => "u", '°' => "deg",
+                _ => c.ToString(),
+            });
         }
         return text.ToString().TrimEnd();
     }
@@ -60,12 +65,9 @@ internal static class Spellings
 
     private static List<(Unit, string, bool)> Load()
     {
-        using var stream = typeof(Spellings).Assembly.GetManifestResourceStream("unit-spellings.csv")!;
-        using var reader = new StreamReader(stream);
-        var rows = Units.All.Select(u => (u, u.Code, false)).ToList();
-        var lines = reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1);
-        rows.AddRange(lines.Select(line => line.TrimEnd('\r').Split(',')).Select(cell => (Units.Require(cell[0]), cell[1], cell[2] == "any")));
-        return rows;
+        var table = ReferenceTable.Load("unit-spellings.csv");
+        var listed = table.Rows.Select(r => (Units.Require(table.Text(r, "code")), table.Text(r, "spelling"), table.Text(r, "case") == "any"));
+        return [.. Units.All.Select(u => (u, u.Code, false)), .. listed];
     }
 
     private static Dictionary<(Dimension, string), Unit> Exact()

@@ -40,12 +40,14 @@ public sealed record WireGauge
     /// <summary>Reads <c>10 AWG</c>, <c>AWG 10</c>, <c>2/0 AWG</c>, <c>4/0</c>, <c>00 AWG</c> or a metal area such as <c>2.5 mm2</c>.</summary>
     public static Parsed<WireGauge> Read(string text)
     {
-        var plain = Notation.Plain(text ?? "").Trim();
+        var plain = Notation.Plain(text ?? "").TrimEnd();
         if (plain.Length == 0) return Parsed<WireGauge>.Not("nothing is written", $"write {Sample}");
         var word = plain.IndexOf("AWG", StringComparison.OrdinalIgnoreCase);
-        if (word < 0) return plain.EndsWith("/0", StringComparison.Ordinal) ? Gauge(plain, plain) : Metric(plain);
-        var size = word == 0 ? plain[3..].Trim() : plain[..word].Trim();
-        return word == 0 || word + 3 == plain.Length ? Gauge(size, plain) : Parsed<WireGauge>.Not($"'{plain[(word + 3)..].Trim()}' after AWG is not understood", $"write {Sample}");
+        if (word < 0) return plain.EndsWith("/0", StringComparison.Ordinal) ? Gauge(plain.Trim(), plain) : Metric(plain);
+        var leads = word == Notation.SkipSpaces(plain, 0);
+        var size = leads ? plain[(word + 3)..].Trim() : plain[..word].Trim();
+        if (leads || word + 3 == plain.Length) return Gauge(size, plain);
+        return Parsed<WireGauge>.Not($"{Notation.Quoted(plain, Notation.SkipSpaces(plain, word + 3), plain.Length)} is not understood", $"write {Sample}");
     }
 
     public override string ToString() => Number switch
@@ -59,9 +61,14 @@ public sealed record WireGauge
 
     private static Parsed<WireGauge> Gauge(string size, string plain)
     {
-        var at = Math.Max(0, plain.IndexOf(size, StringComparison.Ordinal)) + 1;
-        if (GaugeNumber(size) is not { } n) return Parsed<WireGauge>.Not($"'{size}' at character {at} is no AWG size", "sizes are 4/0, 3/0, 2/0, 1/0 and whole numbers 1 to 40, for example 10 AWG");
-        return n is < Thickest or > Thinnest ? Parsed<WireGauge>.Not($"'{size}' at character {at} is outside the AWG sizes 4/0 to 40", $"write {Sample}") : new(Awg(n), null, null);
+        var at = plain.IndexOf(size, StringComparison.Ordinal);
+        var wrong = Notation.Quoted(plain, size.Length == 0 ? plain.Length : at, at + size.Length);
+        if (GaugeNumber(size) is not { } n)
+            return Parsed<WireGauge>.Not($"{wrong} is no AWG size",
+                "sizes are 4/0, 3/0, 2/0, 1/0 and whole numbers 1 to 40, for example 10 AWG");
+        return n is < Thickest or > Thinnest
+            ? Parsed<WireGauge>.Not($"{wrong} is outside the AWG sizes 4/0 to 40", $"write {Sample}")
+            : new(Awg(n), null, null);
     }
 
     private static int? GaugeNumber(string size)
@@ -77,9 +84,11 @@ public sealed record WireGauge
         var area = ShopNotation.Read(plain, Dimension.Area);
         if (area.Value is not { } read)
         {
-            var bare = ShopNotation.Read(plain, Dimension.Dimensionless).Value is { Si: > 0 };
-            return Parsed<WireGauge>.Not(area.Wrong!, bare ? $"write {plain} AWG or {plain} mm2: a bare number can be meant as either" : $"write {Sample}");
+            var bare = ShopNotation.Read(plain, Dimension.Dimensionless).Value is { Si: > 0 } number ? number.Typed : null;
+            return Parsed<WireGauge>.Not(area.Wrong!, bare is null ? $"write {Sample}" : $"write {bare} AWG or {bare} mm2: a bare number can be meant as either");
         }
-        return read.Si > 0 ? new(new WireGauge(null, read.Si), null, null) : Parsed<WireGauge>.Not($"'{plain}' at character 1 is no conductor area", $"write {Sample}");
+        return read.Si > 0
+            ? new(new WireGauge(null, read.Si), null, null)
+            : Parsed<WireGauge>.Not($"{Notation.Quoted(plain, 0, plain.Length)} is no conductor area", $"write {Sample}");
     }
 }

@@ -29,6 +29,7 @@ internal sealed class TireSizeReader(string text)
 
     private TireSize? Body(TireService service)
     {
+        var start = _at;
         var first = Number("a width or diameter", 3, 700);
         var second = double.NaN;
         var notation = TireNotation.Numeric;
@@ -51,19 +52,23 @@ internal sealed class TireSizeReader(string text)
             TireNotation.Metric => Length.FromMillimeters((25.4 * rim) + (2 * first * second / 100)),
             _ => null,
         };
-        if (!Plausible(notation, first, rim)) return null;
+        if (!Plausible(start, notation, first, rim)) return null;
         return new()
         {
-            Typed = text.Trim(), Notation = notation, Service = service, Construction = construction, Width = width, RimDiameter = Length.FromInches(rim), Diameter = diameter,
+            Typed = text.Trim(), Notation = notation, Service = service, Construction = construction,
+            Width = width, RimDiameter = Length.FromInches(rim), Diameter = diameter,
             AspectRatio = notation == TireNotation.Metric ? second : null, SpeedSymbol = fast ? 'Z' : null,
         };
     }
 
-    private bool Plausible(TireNotation notation, double first, double rim)
+    private bool Plausible(int start, TireNotation notation, double first, double rim)
     {
-        if (notation == TireNotation.Metric && first < 100) return Fail(0, "has a metric width below 100 mm", "write the width in millimetres, as in 235/75R15");
-        if (notation == TireNotation.Flotation && first >= 100) return Fail(0, "has a diameter of 100 in or more", "write the overall diameter in inches first, as in 33x10.50R15");
-        return notation != TireNotation.Flotation || rim < first || Fail(0, "has a rim as large as the tire", "write overall diameter x section width R rim, as in 33x10.50R15");
+        if (notation == TireNotation.Metric && first < 100)
+            return Fail(start, "has a metric width below 100 mm", "write the width in millimetres, as in 235/75R15");
+        if (notation == TireNotation.Flotation && first >= 100)
+            return Fail(start, "has a diameter of 100 in or more", "write the overall diameter in inches first, as in 33x10.50R15");
+        return notation != TireNotation.Flotation || rim < first
+            || Fail(start, "has a rim as large as the tire", "write overall diameter x section width R rim, as in 33x10.50R15");
     }
 
     private (TireConstruction Kind, bool Fast) Carcass()
@@ -73,7 +78,7 @@ internal sealed class TireSizeReader(string text)
         if (Take("R")) return (TireConstruction.Radial, false);
         if (Take("-") || Take("D")) return (TireConstruction.Diagonal, false);
         if (Take("B")) return (TireConstruction.BeltedBias, false);
-        Fail(_at, "is no construction letter", "write R (radial), - or D (diagonal) or B (bias belted) before the rim diameter");
+        Fail(Notation.SkipSpaces(_plain, _at), "is no construction letter", "write R (radial), - or D (diagonal) or B (bias belted) before the rim diameter");
         return default;
     }
 
@@ -84,8 +89,7 @@ internal sealed class TireSizeReader(string text)
         {
             _at = Notation.SkipSpaces(_plain, _at);
             if (_at >= _plain.Length) return size;
-            if (char.IsAsciiDigit(_plain[_at])) size = Indices(size);
-            else size = Range(size);
+            size = char.IsAsciiDigit(_plain[_at]) ? Indices(size) : Range(size);
         }
         return size;
     }
@@ -93,9 +97,10 @@ internal sealed class TireSizeReader(string text)
     private TireSize Indices(TireSize size)
     {
         var start = _at;
-        var index = (int)Number("a load index", 2, 279);
+        var index = Index();
         if (Take("PR")) return size with { PlyRating = index };
-        int? dual = Take("/") ? (int)Number("a load index", 2, 279) : null;
+        int? dual = Take("/") ? Index() : null;
+        var adjacent = _at;
         _at = Notation.SkipSpaces(_plain, _at);
         if (_fault is not null) return size;
         if (size.LoadIndex is not null)
@@ -103,10 +108,20 @@ internal sealed class TireSizeReader(string text)
             Fail(start, "is a second load index", "write the service description once, as in 121/118Q");
             return size;
         }
-        // A letter with no other letter behind it is the speed symbol: 104S, but not the L of LRE.
-        var alone = _at < _plain.Length && SpeedSymbols.Contains(_plain[_at], StringComparison.Ordinal) && (_at + 1 >= _plain.Length || !char.IsLetterOrDigit(_plain[_at + 1]));
-        return size with { LoadIndex = index, DualLoadIndex = dual, SpeedSymbol = alone ? _plain[_at++] : size.SpeedSymbol };
+        // A letter right behind the index is the speed symbol (104E); apart, a letter up to N is the load range (104 E). The L of LRE is neither.
+        var speed = StandsAlone() && SpeedSymbols.Contains(_plain[_at], StringComparison.Ordinal) && (_at == adjacent || _plain[_at] > 'N');
+        return size with { LoadIndex = index, DualLoadIndex = dual, SpeedSymbol = speed ? _plain[_at++] : size.SpeedSymbol };
     }
+
+    private int Index()
+    {
+        var start = _at;
+        var value = Number("a load index", 2, 279);
+        if (_fault is null && value != Math.Floor(value)) Fail(start, "is not a whole load index", "write it as on the sidewall, as in 104S");
+        return _fault is null ? (int)value : 0;
+    }
+
+    private bool StandsAlone() => _at < _plain.Length && (_at + 1 >= _plain.Length || !char.IsLetterOrDigit(_plain[_at + 1]));
 
     private TireSize Range(TireSize size)
     {
@@ -115,13 +130,7 @@ internal sealed class TireSizeReader(string text)
         if (Take("XL")) return size with { LoadRange = "XL" };
         if (!Take("LR")) Take("LOAD RANGE");
         _at = Notation.SkipSpaces(_plain, _at);
-        var letter = _at < _plain.Length ? _plain[_at] : ' ';
-        var ends = _at + 1 >= _plain.Length || !char.IsLetterOrDigit(_plain[_at + 1]);
-        if (letter is >= 'A' and <= 'N' && ends && size.LoadRange is null)
-        {
-            _at++;
-            return size with { LoadRange = letter.ToString() };
-        }
+        if (StandsAlone() && _plain[_at] is >= 'A' and <= 'N' && size.LoadRange is null) return size with { LoadRange = _plain[_at++].ToString() };
         Fail(start, "is not understood after the size", "a load index with speed symbol (104S, 121/118Q), a load range (LRE) or a ply rating (8PR) may follow");
         return size;
     }
@@ -129,9 +138,9 @@ internal sealed class TireSizeReader(string text)
     private double Number(string what, double least, double most)
     {
         if (_fault is not null) return double.NaN;
-        var end = _at;
-        while (end < _plain.Length && (char.IsAsciiDigit(_plain[end]) || (_plain[end] == '.' && end > _at))) end++;
-        var start = _at;
+        var start = Notation.SkipSpaces(_plain, _at);
+        var end = start;
+        while (end < _plain.Length && (char.IsAsciiDigit(_plain[end]) || (_plain[end] == '.' && end > start))) end++;
         if (!double.TryParse(_plain.AsSpan(start, end - start), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
             Fail(start, $"is not {what}", $"write a tire size, {Sample}");
         else if (value < least || value > most)
@@ -142,8 +151,9 @@ internal sealed class TireSizeReader(string text)
 
     private bool Take(string word)
     {
-        if (_fault is not null || !_plain.AsSpan(Math.Min(_at, _plain.Length)).StartsWith(word)) return false;
-        _at += word.Length;
+        var from = Notation.SkipSpaces(_plain, _at);
+        if (_fault is not null || !_plain.AsSpan(from).StartsWith(word)) return false;
+        _at = from + word.Length;
         return true;
     }
 
