@@ -33,7 +33,7 @@ public static class BuildFile
     public static OpenedFile? Read(ReadOnlyMemory<byte> content, Catalogue catalogue, Faults faults)
     {
         var zip = content.Span.StartsWith("PK"u8);
-        var package = zip ? BuildPackage.Open(content, faults) : new(content, []);
+        var package = zip ? BuildPackage.Open(content, faults) : new(content, new Dictionary<string, ReadOnlyMemory<byte>>());
         if (package is null || JsonText.Open(package.Json, faults) is not { } document) return null;
         var r = new ObjectReader(document.RootElement, "", faults);
         if (!IsFormat(r)) return null;
