@@ -66,8 +66,10 @@ public static class ArgumentReader
         var map = new ObjectReader(e, pointer, reader.Faults);
         var items = new List<(string, Value)>();
         foreach (var (name, item, at) in map.Pairs())
-            items.Add((name, item.ValueKind == JsonValueKind.Object ? Stated(item, at, map, inner => Single(spec, inner, at + "/value", map)) : Single(spec, item, at, map)));
-        if (map.IsObject && items.Count == 0) reader.Faults.Add(pointer, $"{spec.About.Meaning}: nothing is named", """write each by its name, for example {"1":"3.1"}""");
+            items.Add((name, item.ValueKind != JsonValueKind.Object ? Single(spec, item, at, map)
+                : Stated(item, at, map, inner => Single(spec, inner, at + "/value", map))));
+        if (map.IsObject && items.Count == 0)
+            reader.Faults.Add(pointer, $"{spec.About.Meaning}: nothing is named", """write each by its name, for example {"1":"3.1"}""");
         return Value.Of(new Members(items));
     }
 
@@ -83,8 +85,10 @@ public static class ArgumentReader
         foreach (var pair in e.EnumerateArray())
         {
             var at = $"{pointer}/{i++}";
-            if (pair.ValueKind != JsonValueKind.Array || pair.GetArrayLength() != 2) reader.Faults.Add(at, $"{ObjectReader.Named(pair)} where a pair is needed", "write [x, y]");
-            else if (Number(spec.Unit!, pair[0], at + "/0", reader) is { } x && Number(spec.CurveUnit!, pair[1], at + "/1", reader) is { } y) points.Add((x, y));
+            if (pair.ValueKind != JsonValueKind.Array || pair.GetArrayLength() != 2)
+                reader.Faults.Add(at, $"{ObjectReader.Named(pair)} where a pair is needed", "write [x, y]");
+            else if (Number(spec.Unit!, pair[0], at + "/0", reader) is { } x && Number(spec.CurveUnit!, pair[1], at + "/1", reader) is { } y)
+                points.Add((x, y));
         }
         var curve = new Curve(points);
         if (points.Count == i && curve.Outside() is { } why) reader.Faults.Add(pointer, "these points make no curve", $"it {why}");
@@ -100,7 +104,8 @@ public static class ArgumentReader
             return Value.Of(text);
         }
         if (Number(spec.Unit, e, pointer, reader) is not { } si) return default;
-        if (spec.Outside(si) is { } why) reader.Faults.Add(pointer, $"{e.GetRawText().Trim('"')} is outside the definition of {spec.About.Meaning}", $"it {why}");
+        if (spec.Outside(si) is { } why)
+            reader.Faults.Add(pointer, $"{e.GetRawText().Trim('"')} is outside the definition of {spec.About.Meaning}", $"it {why}");
         return Value.Of(si);
     }
 

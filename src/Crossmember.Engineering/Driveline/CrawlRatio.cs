@@ -7,7 +7,7 @@ namespace Crossmember.Engineering.Driveline;
 /// <remarks>
 /// Formula:  C = largest gear ratio x largest transfer ratio x axle ratio; v = n pi D / (60 C) (v m/s, n rpm, D m)
 /// Valid:    gear trains in series, no slip
-/// Source:   US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-14 (product of ratios); speed derived in docs/derivations/rolling-wheel.md
+/// Source:   US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-14 (product of ratios); docs/derivations/rolling-wheel.md
 /// Example:  5.15 x 2.28 x 4.11 = 48.26
 /// </remarks>
 public sealed class CrawlRatio() : Calculation<CrawlRatio.Inputs, CrawlRatio.Result>(new()
@@ -17,7 +17,8 @@ public sealed class CrawlRatio() : Calculation<CrawlRatio.Inputs, CrawlRatio.Res
     Title = "Crawl ratio",
     Purpose = "How slowly and strongly the vehicle can be driven over obstacles: the lowest gear in the lowest range, and the walking speed at idle.",
     Formula = "C = largest gear ratio x largest transfer ratio x axle ratio; crawl speed v = n pi D / (60 C)",
-    Validity = "Gear trains in series, none slipping; reverse is not a gear here. With the nominal tire diameter the speed is up to about 3 % high on a loaded radial tire.",
+    Validity = "Gear trains in series, none slipping; reverse is not a gear here. "
+        + "With the nominal tire diameter the speed is up to about 3 % high on a loaded radial tire.",
     Sources = ["US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-14", "Geometry of a rolling wheel, derived"],
     Trends =
     [
@@ -45,7 +46,8 @@ public sealed class CrawlRatio() : Calculation<CrawlRatio.Inputs, CrawlRatio.Res
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio> GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio> TransferRatios,
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
-        [Input("idle speed of the engine", "rpm", MoreThan = 0, High = 2000, Measure = "read a tachometer with the engine warm and in neutral")] RotationalSpeed? IdleSpeed,
+        [Input("idle speed of the engine", "rpm", MoreThan = 0, High = 2000,
+            Measure = "read a tachometer with the engine warm and in neutral")] RotationalSpeed? IdleSpeed,
         [Input("overall tire diameter", "in", MoreThan = 0, Low = 20, High = 60, Measure = HowToMeasure.TireDiameter)] Length? TireDiameter);
 
     public sealed record Result(

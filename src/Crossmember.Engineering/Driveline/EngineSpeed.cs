@@ -32,7 +32,8 @@ public sealed class EngineSpeed() : Calculation<EngineSpeed.Inputs, EngineSpeed.
         new(new Dictionary<string, string> { ["roadSpeed"] = "65 mph", ["tireDiameter"] = "33 in", ["axleRatio"] = "4.11", ["gearRatio"] = "1" },
             new Dictionary<string, double> { ["engineSpeed"] = 2721 }, 0.0002, "Rolling wheel without slip, worked by hand to 1 rpm", Provenance.Derived),
         new(new Dictionary<string, string> { ["roadSpeed"] = "15 mph", ["tireDiameter"] = "30 in", ["axleRatio"] = "10", ["gearRatio"] = "1" },
-            new Dictionary<string, double> { ["engineSpeed"] = 1680.7 }, 0.00006, "Rolling wheel of 15 in radius, overall 10:1, worked by hand to 0.1 rpm", Provenance.Derived),
+            new Dictionary<string, double> { ["engineSpeed"] = 1680.7 }, 0.00006,
+            "Rolling wheel of 15 in radius, overall 10:1, worked by hand to 0.1 rpm", Provenance.Derived),
     ],
 })
 {
@@ -55,7 +56,8 @@ public sealed class EngineSpeed() : Calculation<EngineSpeed.Inputs, EngineSpeed.
         w.Line("G", "axle x gear x transfer", $"{axle} x {gear} x {transfer}", G, "1");
         w.Line("n", "60 v G / (pi D)", $"60 x {v} x {G} / (pi x {D})", n, "rpm");
         if (x.Redline is { } redline)
-            w.AtMost("redline", n, redline.RevolutionsPerMinute, "rpm", $"{n:0} rpm at {x.RoadSpeed.MilesPerHour:0.#} mph against a redline of {redline.RevolutionsPerMinute:0} rpm.");
+            w.AtMost("redline", n, redline.RevolutionsPerMinute, "rpm",
+                $"{n:0} rpm at {x.RoadSpeed.MilesPerHour:0.#} mph against a redline of {redline.RevolutionsPerMinute:0} rpm.");
         return new(RotationalSpeed.FromRevolutionsPerMinute(n));
     }
 }

@@ -15,7 +15,8 @@ public sealed class RestoringRatio() : Calculation<RestoringRatio.Inputs, Restor
     Id = "driveline.restoring-ratio",
     Version = 1,
     Title = "Axle ratio for larger tires",
-    Purpose = "Which axle ratio brings engine speed and pull back to what they were before larger tires; the ratio on the shelf nearest to it is the one to price.",
+    Purpose = "Which axle ratio brings engine speed and pull back to what they were before larger tires; "
+        + "the ratio on the shelf nearest to it is the one to price.",
     Formula = "axle ratio = original axle ratio x tire now / original tire",
     Validity = "Same gearbox and transfer case, both diameters nominal or both measured. It restores engine speed and tractive effort; heavier tires still ask for more.",
     Sources = ["Geometry of a rolling wheel, derived"],
@@ -26,19 +27,22 @@ public sealed class RestoringRatio() : Calculation<RestoringRatio.Inputs, Restor
     ],
     Examples =
     [
-        new(new Dictionary<string, string> { ["tireDiameter"] = "33 in", ["originalTireDiameter"] = "29 in", ["originalAxleRatio"] = "3.73", ["currentAxleRatio"] = "3.73" },
+        new(new Dictionary<string, string>
+            {
+                ["tireDiameter"] = "33 in", ["originalTireDiameter"] = "29 in", ["originalAxleRatio"] = "3.73", ["currentAxleRatio"] = "3.73",
+            },
             new Dictionary<string, double> { ["axleRatio"] = 4.2445, ["change"] = 13.793 }, 0.00004,
             "Proportion 3.73 x 33 / 29 and 33 / 29 - 1, worked by hand to five figures", Provenance.Derived),
     ],
-    Cautions = ["Front and rear axle must get ratios that match, or four-wheel drive winds up and breaks the driveline. Setting up a ring and pinion is skilled work."],
+    Cautions = ["Front and rear axle must get ratios that match, or four-wheel drive winds up and breaks the driveline.", "Setting up a ring and pinion is skilled work."],
 })
 {
     public sealed record Inputs(
         [Input("tire diameter now", "in", MoreThan = 0, Low = 20, High = 60, Measure = HowToMeasure.TireDiameter)] Length TireDiameter,
-        [Input("original tire diameter", "in", MoreThan = 0, Low = 20, High = 60, Measure = "take the size the vehicle left the works with, from its plate or handbook")]
-        Length OriginalTireDiameter,
-        [Input("original axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = "take the ratio the vehicle left the works with, from its plate or handbook")]
-        Ratio OriginalAxleRatio,
+        [Input("original tire diameter", "in", MoreThan = 0, Low = 20, High = 60,
+            Measure = "take the size the vehicle left the works with, from its plate or handbook")] Length OriginalTireDiameter,
+        [Input("original axle ratio", MoreThan = 0, Low = 2, High = 10,
+            Measure = "take the ratio the vehicle left the works with, from its plate or handbook")] Ratio OriginalAxleRatio,
         [Input("axle ratio now", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio? CurrentAxleRatio);
 
     public sealed record Result(

@@ -28,7 +28,8 @@ public sealed class RoadSpeed() : Calculation<RoadSpeed.Inputs, RoadSpeed.Result
     Examples =
     [
         new(new Dictionary<string, string> { ["engineSpeed"] = "1680.7 rpm", ["tireDiameter"] = "30 in", ["axleRatio"] = "10", ["gearRatio"] = "1" },
-            new Dictionary<string, double> { ["roadSpeed"] = 15 }, 0.00006, "Rolling wheel of 15 in radius, overall 10:1, worked by hand to 0.1 rpm", Provenance.Derived),
+            new Dictionary<string, double> { ["roadSpeed"] = 15 }, 0.00006,
+            "Rolling wheel of 15 in radius, overall 10:1, worked by hand to 0.1 rpm", Provenance.Derived),
     ],
     Cautions = ["A speed the gears allow is no speed the tires, brakes and steering are fit for: compare with the speed symbol of the tires."],
 })

@@ -21,6 +21,6 @@ internal readonly record struct AxleBalance(double Total, double MomentX, double
 
     public double On(string axle) => axle == FrontAxle ? Front : Rear;
 
-    /// <summary>Share of an axle's load on one side, where the center of gravity lies <paramref name="y"/> (m) to the right between wheels <paramref name="track"/> (m) apart.</summary>
+    /// <summary>Share of an axle's load on one side; the center of gravity lies <paramref name="y"/> (m) to the right, the wheels <paramref name="track"/> (m) apart.</summary>
     public static double Share(string side, double y, double track) => 0.5 + ((side == RightSide ? y : -y) / track);
 }

@@ -35,14 +35,16 @@ public sealed class AxleLoad() : Calculation<AxleLoad.Inputs, AxleLoad.Result>(n
     Examples =
     [
         new(new Dictionary<string, string> { ["total"] = "2150 kg", ["momentX"] = "2777.6 kg m", ["wheelbase"] = "2560 mm", ["axle"] = "front" },
-            new Dictionary<string, double> { ["load"] = 1065 }, 1e-9, "Wheels 545 + 520 front, 560 + 525 kg rear: moment 1085 x 2.560, by hand", Provenance.Derived),
+            new Dictionary<string, double> { ["load"] = 1065 }, 1e-9,
+            "Wheels 545 + 520 front, 560 + 525 kg rear: moment 1085 x 2.560, by hand", Provenance.Derived),
         new(new Dictionary<string, string> { ["total"] = "1800 kg", ["momentX"] = "1890 kg m", ["wheelbase"] = "1.8 m", ["axle"] = "rear" },
             new Dictionary<string, double> { ["load"] = 1050 }, 1e-9,
             "School physics exercise, from memory: 1800 kg, center 1.05 m behind the front axle, each rear wheel 5145 N at 9.8 m/s2", Provenance.HandbookMemory),
     ],
     Cautions =
     [
-        "An axle's rating is that of its weakest part: axle, springs, wheels or tires. Stronger springs alone do not raise it; the maker's plate and local rules decide.",
+        "An axle's rating is that of its weakest part: axle, springs, wheels or tires. "
+        + "Stronger springs alone do not raise it; the maker's plate and local rules decide.",
         "Weigh the finished vehicle, loaded as it will be used, before it is handed over.",
     ],
 })
@@ -52,7 +54,8 @@ public sealed class AxleLoad() : Calculation<AxleLoad.Inputs, AxleLoad.Result>(n
         [Input("moment of the mass about the front axle, positive to the rear", "kg m", Measure = AxleBalance.HowMomentX)] MassMoment MomentX,
         [Input("wheelbase", "m", MoreThan = 0, Low = 1.2, High = 8, Measure = AxleBalance.HowWheelbase)] Length Wheelbase,
         [Input("axle", OneOf = [AxleBalance.FrontAxle, AxleBalance.RearAxle])] string Axle,
-        [Input("rating of the axle", "kg", MoreThan = 0, Measure = "read the plate; else the lowest of axle, springs, wheels and tires, from their makers")] UnitsNet.Mass? Rating);
+        [Input("rating of the axle", "kg", MoreThan = 0,
+            Measure = "read the plate; else the lowest of axle, springs, wheels and tires, from their makers")] UnitsNet.Mass? Rating);
 
     public sealed record Result([Output("load on the axle; unknown where an axle would leave the ground", "kg")] UnitsNet.Mass? Load);
 
@@ -63,7 +66,8 @@ public sealed class AxleLoad() : Calculation<AxleLoad.Inputs, AxleLoad.Result>(n
         w.Line("rear", "Mx / L", $"{Mx} / {L}", balance.Rear, "kg");
         if (x.Axle == AxleBalance.FrontAxle) w.Line("front", "M - Mx / L", $"{M} - {balance.Rear}", balance.Front, "kg");
         var least = Math.Min(balance.Front, balance.Rear);
-        w.AtLeast("on-ground", least, 0, "kg", least < 0 ? Beyond(balance) : $"The center of gravity lies {1000 * Mx / M:0} mm behind the front axle, between the axles.");
+        w.AtLeast("on-ground", least, 0, "kg", least < 0 ? Beyond(balance)
+            : $"The center of gravity lies {1000 * Mx / M:0} mm behind the front axle, between the axles.");
         if (least < 0) return new(null);
         var load = balance.On(x.Axle);
         if (x.Rating is { } rating)
@@ -72,6 +76,6 @@ public sealed class AxleLoad() : Calculation<AxleLoad.Inputs, AxleLoad.Result>(n
     }
 
     private static string Beyond(AxleBalance b) =>
-        $"By these figures the center of gravity lies {(b.Rear < 0 ? "ahead of the front axle" : "behind the rear axle")} and the {(b.Rear < 0 ? "rear" : "front")} axle would lift: "
+        $"By these figures the center of gravity lies {(b.Rear < 0 ? "ahead of the front axle and the rear" : "behind the rear axle and the front")} axle would lift: "
         + "check the readings, the places of the parts and the wheelbase.";
 }

@@ -34,9 +34,11 @@ public sealed class WheelLoad() : Calculation<WheelLoad.Inputs, WheelLoad.Result
     [
         new(new Dictionary<string, string>
             {
-                ["total"] = "2000 kg", ["momentX"] = "2500 kg m", ["momentY"] = "40 kg m", ["wheelbase"] = "2.5 m", ["track"] = "1.6 m", ["axle"] = "rear", ["side"] = "right",
+                ["total"] = "2000 kg", ["momentX"] = "2500 kg m", ["momentY"] = "40 kg m",
+                ["wheelbase"] = "2.5 m", ["track"] = "1.6 m", ["axle"] = "rear", ["side"] = "right",
             },
-            new Dictionary<string, double> { ["load"] = 512.5 }, 1e-9, "1000 kg on the rear axle, center 20 mm right of the middle: 1000 (1/2 + 0.02 / 1.6), by hand", Provenance.Derived),
+            new Dictionary<string, double> { ["load"] = 512.5 }, 1e-9,
+            "1000 kg on the rear axle, center 20 mm right of the middle: 1000 (1/2 + 0.02 / 1.6), by hand", Provenance.Derived),
     ],
     Cautions = ["Weigh the finished vehicle on four scales, loaded as it will be used, before wheel loads are relied on for tires, springs or brakes."],
 })
@@ -54,20 +56,23 @@ public sealed class WheelLoad() : Calculation<WheelLoad.Inputs, WheelLoad.Result
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
-        double M = x.Total.Kilograms, Mx = x.MomentX.KilogramMeters, My = x.MomentY.KilogramMeters, L = x.Wheelbase.Meters, T = x.Track.Meters; // kg, kg m, m
+        double M = x.Total.Kilograms, Mx = x.MomentX.KilogramMeters, My = x.MomentY.KilogramMeters, L = x.Wheelbase.Meters; // kg, kg m, m
+        var T = x.Track.Meters; // m
         var balance = new AxleBalance(M, Mx, L);
         double axle = balance.On(x.Axle), y = My / M, share = AxleBalance.Share(x.Side, y, T);
         var load = axle * share;
         w.Line("rear", "Mx / L", $"{Mx} / {L}", balance.Rear, "kg");
         if (x.Axle == AxleBalance.FrontAxle) w.Line("front", "M - Mx / L", $"{M} - {balance.Rear}", balance.Front, "kg");
         w.Line("y", "My / M", $"{My} / {M}", y, "m");
-        w.Line("share", x.Side == AxleBalance.RightSide ? "1/2 + y / T" : "1/2 - y / T", $"1/2 {(x.Side == AxleBalance.RightSide ? "+" : "-")} {y} / {T}", share, "1");
+        var sign = x.Side == AxleBalance.RightSide ? "+" : "-";
+        w.Line("share", $"1/2 {sign} y / T", $"1/2 {sign} {y} / {T}", share, "1");
         w.Line("load", "axle x share", $"{axle} x {share}", load, "kg");
         // The smallest of all: a wheel that gains load because its neighbour would lift is no answer either.
         var least = Math.Min(Math.Min(balance.Front, balance.Rear), axle * (0.5 - (Math.Abs(y) / T)));
         w.AtLeast("on-ground", least, 0, "kg", least < 0
             ? "By these figures a wheel would lift off level ground: check the readings, the places of the parts, wheelbase and track."
-            : $"The center of gravity lies between the wheels: {1000 * Mx / M:0} mm behind the front axle, {1000 * Math.Abs(y):0} mm {(y < 0 ? "left" : "right")} of the middle.");
+            : $"The center of gravity lies between the wheels: {1000 * Mx / M:0} mm behind the front axle, "
+                + $"{1000 * Math.Abs(y):0} mm {(y < 0 ? "left" : "right")} of the middle.");
         return new(least < 0 ? null : UnitsNet.Mass.FromKilograms(load));
     }
 }

@@ -23,7 +23,7 @@ public sealed class ReferenceTable
     public static ReferenceTable Load(string name)
     {
         using var stream = typeof(ReferenceTable).Assembly.GetManifestResourceStream(name) ?? throw new ArgumentException($"there is no table {name}", nameof(name));
-        using var parser = new TextFieldParser(stream) { TextFieldType = FieldType.Delimited, Delimiters = [","], HasFieldsEnclosedInQuotes = true, CommentTokens = ["#"] };
+        using var parser = new TextFieldParser(stream) { TextFieldType = FieldType.Delimited, Delimiters = [","], CommentTokens = ["#"] };
         var lines = new List<string[]>();
         while (parser.ReadFields() is { } fields) lines.Add(fields);
         if (lines.Exists(l => l.Length != lines[0].Length)) throw new InvalidDataException($"{name}: a row has more or fewer fields than there are columns");

@@ -23,7 +23,8 @@ public sealed class AxleDiameter() : Calculation<AxleDiameter.Inputs, AxleDiamet
     Trends = [new("diameters", "diameter", '+', 24, 44)],
     Examples =
     [
-        new(new Dictionary<string, string> { ["diameters"] = """{"left":"31 in","right":"775 mm"}""" }, new Dictionary<string, double> { ["diameter"] = 31 }, 1e-9,
+        new(new Dictionary<string, string> { ["diameters"] = """{"left":"31 in","right":"775 mm"}""" }, 
+            new Dictionary<string, double> { ["diameter"] = 31 }, 1e-9,
             "775 mm is 30.51 in, so 31 in is the larger, by hand", Provenance.Derived),
     ],
     Cautions = ["Unequal tires on an axle keep its differential working on every straight, wear it out and pull the vehicle to one side; a locked axle fights the steering."],

@@ -26,7 +26,8 @@ public sealed class TireLoad() : Calculation<TireLoad.Inputs, TireLoad.Result>(n
     [
         new(new Dictionary<string, string> { ["load"] = "590 kg", ["rating"] = "900 kg" }, new Dictionary<string, double> { ["utilization"] = 65.6 }, 0.0008,
             "1180 kg on two tires of load index 104 (900 kg each, 1800 kg), by hand to 0.1 %", Provenance.Derived),
-        new(new Dictionary<string, string> { ["load"] = "590 kg", ["rating"] = "900 kg", ["derate"] = "1.10" }, new Dictionary<string, double> { ["utilization"] = 72.1 }, 0.0008,
+        new(new Dictionary<string, string> { ["load"] = "590 kg", ["rating"] = "900 kg", ["derate"] = "1.10" },
+            new Dictionary<string, double> { ["utilization"] = 72.1 }, 0.0008,
             "The same with passenger tires: 1800 / 1.10 = 1636 kg, by hand to 0.1 %", Provenance.Derived),
     ],
     Cautions =
@@ -37,9 +38,11 @@ public sealed class TireLoad() : Calculation<TireLoad.Inputs, TireLoad.Result>(n
 })
 {
     public sealed record Inputs(
-        [Input("load on the tire", "kg", AtLeast = 0, High = 3000, Measure = "weigh the wheel, loaded as it will be used; half the axle load will do to begin with")] UnitsNet.Mass Load,
+        [Input("load on the tire", "kg", AtLeast = 0, High = 3000,
+            Measure = "weigh the wheel, loaded as it will be used; half the axle load will do to begin with")] UnitsNet.Mass Load,
         [Input("load rating of the tire", "kg", MoreThan = 0, Measure = "read the load index or the maximum load on the sidewall")] UnitsNet.Mass Rating,
-        [Input("derate: 1.10 for a passenger tire on a truck, else 1", AtLeast = 1, High = 1.5, Default = 1, Measure = "read whether the size begins with P")] Ratio Derate);
+        [Input("derate: 1.10 for a passenger tire on a truck, else 1", AtLeast = 1, High = 1.5, Default = 1,
+            Measure = "read whether the size begins with P")] Ratio Derate);
 
     public sealed record Result([Output("share of the load rating used", "%")] Ratio Utilization);
 

@@ -23,7 +23,8 @@ public sealed class TireRatings() : Calculation<TireRatings.Inputs, TireRatings.
     NoTrends = [new("cruiseSpeed", "only compared with the result")],
     Examples =
     [
-        new(new Dictionary<string, string> { ["serviceDescription"] = "113Q" }, new Dictionary<string, double> { ["loadRating"] = 1150, ["speedRating"] = 99.419 }, 0.00001,
+        new(new Dictionary<string, string> { ["serviceDescription"] = "113Q" },
+            new Dictionary<string, double> { ["loadRating"] = 1150, ["speedRating"] = 99.419 }, 0.00001,
             "ETRTO Standards Manual tables, from memory: 113 is 1150 kg, Q is 160 km/h = 99.419 mph", Provenance.HandbookMemory),
         new(new Dictionary<string, string> { ["serviceDescription"] = "121/118Q" },
             new Dictionary<string, double> { ["loadRating"] = 1450, ["loadRatingDual"] = 1320 }, 1e-9,

@@ -38,6 +38,7 @@ internal static class Door
     public static void Gives(this JsonObject result, string output, double expected, double tolerance)
     {
         var actual = result.Number(output);
-        Assert.True(actual is { } a && Math.Abs(a - expected) <= tolerance, $"{result["id"]} {output}: {actual?.ToString() ?? "unknown"} where {expected} +- {tolerance} is right");
+        Assert.True(actual is { } a && Math.Abs(a - expected) <= tolerance,
+            $"{result["id"]} {output}: {actual?.ToString() ?? "unknown"} where {expected} +- {tolerance} is right");
     }
 }

@@ -7,6 +7,10 @@ public class FrameworkTests
 {
     private static readonly Probe s_probe = new();
 
+    private static readonly Value s_curve = Value.Of(new Curve([(0, 1), (1000, 1)]));
+
+    private static readonly Value s_lengths = Value.Of(new Members([("a", Value.Of(1))]));
+
     private const string Whole = """
         {"curve":[["1000 rpm","200 N m"],["3000 rpm","300 N m"]],"speed":"2000 rpm","lengths":{"a":"1 in","b":"2 mm"},"name":"one"}
         """;
@@ -34,7 +38,7 @@ public class FrameworkTests
     [Fact]
     public void An_input_with_a_default_that_is_left_out_makes_the_result_unknown()
     {
-        var outcome = s_probe.Run([Value.Of(new Curve([(0, 1), (1000, 1)])), Value.Of(1), Value.Of(new Members([("a", Value.Of(1))])), Value.Of("one"), default, Value.Of(9)], true);
+        var outcome = s_probe.Run([s_curve, Value.Of(1), s_lengths, Value.Of("one"), default, Value.Of(9)], true);
         Assert.All(outcome.Outputs, o => Assert.True(o.IsAbsent));
         Assert.Equal(Verdict.Unknown, Assert.Single(outcome.Findings).Verdict);
         Assert.Equal("factor", Assert.Single(outcome.Missing).Input);
@@ -43,8 +47,7 @@ public class FrameworkTests
     [Fact]
     public void A_map_with_a_member_missing_is_missing_as_a_whole()
     {
-        var outcome = s_probe.Run(
-            [Value.Of(new Curve([(0, 1), (1000, 1)])), Value.Of(1), Value.Of(new Members([("a", Value.Of(1)), ("b", default)])), Value.Of("one"), Value.Of(1), default], true);
+        var outcome = s_probe.Run([s_curve, Value.Of(1), Value.Of(new Members([("a", Value.Of(1)), ("b", default)])), Value.Of("one"), Value.Of(1), default], true);
         Assert.Equal(["lengths", "limit"], outcome.Missing.Select(m => m.Input));
         Assert.True(outcome.Outputs[0].IsAbsent);
     }
@@ -55,24 +58,22 @@ public class FrameworkTests
     [InlineData(double.NaN, "is no finite number")]
     public void A_value_outside_its_definition_is_answered_with_unknown_and_the_reason(double rpm, string why)
     {
-        var outcome = s_probe.Run(
-            [Value.Of(new Curve([(0, 1), (1000, 1)])), Value.Of(rpm), Value.Of(new Members([("a", Value.Of(1))])), Value.Of("one"), Value.Of(1), Value.Of(9)], true);
+        var outcome = s_probe.Run([s_curve, Value.Of(rpm), s_lengths, Value.Of("one"), Value.Of(1), Value.Of(9)], true);
         Assert.Contains(why, Assert.Single(outcome.Findings).Text);
         Assert.Contains(outcome.Cautions, c => c.Contains(why, StringComparison.Ordinal));
     }
 
     [Theory]
-    [InlineData("300 N m", "2000 rpm", "pass")]
-    [InlineData("260 N m", "2000 rpm", "caution")] // beyond nine tenths of the limit
-    [InlineData("240 N m", "2000 rpm", "fail")]
-    public void A_limit_is_watched_before_it_fails(string limit, string speed, string verdict) =>
-        Assert.Equal(verdict, Door.Run(s_probe, Whole.Replace("2000 rpm", speed, StringComparison.Ordinal).Replace("\"name\"", $"\"limit\":\"{limit}\",\"name\"", StringComparison.Ordinal)).Verdict("torque"));
+    [InlineData("300 N m", "pass")]
+    [InlineData("260 N m", "caution")] // beyond nine tenths of the limit
+    [InlineData("240 N m", "fail")]
+    public void A_limit_is_watched_before_it_fails(string limit, string verdict) => Assert.Equal(verdict, Door.Run(s_probe, Limited(Whole, limit)).Verdict("torque"));
 
     [Fact]
     public void Outside_the_validity_a_pass_becomes_a_caution_that_says_so()
     {
-        var r = Door.Run(s_probe, Whole.Replace("3000 rpm", "9000 rpm", StringComparison.Ordinal).Replace("2000 rpm", "7000 rpm", StringComparison.Ordinal)
-            .Replace("\"name\"", "\"limit\":\"900 N m\",\"name\"", StringComparison.Ordinal));
+        var fast = Whole.Replace("3000 rpm", "9000 rpm", StringComparison.Ordinal).Replace("2000 rpm", "7000 rpm", StringComparison.Ordinal);
+        var r = Door.Run(s_probe, Limited(fast, "900 N m"));
         Assert.Equal("caution", r.Verdict("torque"));
         Assert.Contains("outside the range this holds for (up to 6000 rpm)", r.Finding("torque")["text"]!.GetValue<string>());
     }
@@ -105,6 +106,8 @@ public class FrameworkTests
     [Fact]
     public void A_unit_of_another_dimension_than_its_type_is_refused_when_the_calculation_is_made() =>
         Assert.Contains("mph is none", Assert.ThrowsAny<Exception>(() => new WrongUnit()).InnerException!.Message);
+
+    private static string Limited(string input, string limit) => input.Replace("\"name\"", $"\"limit\":\"{limit}\",\"name\"", StringComparison.Ordinal);
 
     private sealed class WrongUnit() : Calculation<WrongUnit.Inputs, WrongUnit.Result>(s_probe.About)
     {

@@ -7,7 +7,8 @@ namespace Crossmember.Engineering.Tests.Calculations;
 internal static class Samples
 {
     /// <summary>Anything physical: magnitudes from 1e-6 to 1e6 in the input's own unit, inside its definition; some inputs absent.</summary>
-    public static Gen<Value[]> Of(Calculation calculation) => All([.. calculation.InputSpecs.Select(s => Gen.Frequency((1, Gen.Const(default(Value))), (9, One(calculation, s))))]);
+    public static Gen<Value[]> Of(Calculation calculation) =>
+        All([.. calculation.InputSpecs.Select(s => Gen.Frequency((1, Gen.Const(default(Value))), (9, One(calculation, s))))]);
 
     private static Gen<Value[]> All(Gen<Value>[] gens) =>
         gens.Aggregate(Gen.Const(Array.Empty<Value>()), (all, next) => Gen.Select(all, next, (a, n) => (Value[])[.. a, n]));

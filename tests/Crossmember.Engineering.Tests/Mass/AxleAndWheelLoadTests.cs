@@ -102,6 +102,7 @@ public class AxleAndWheelLoadTests
         Door.Run("mass.axle-load", $$"""{{{more}}"total":"{{total:R}} kg","momentX":"{{momentX:R}} kg m","wheelbase":"2560 mm","axle":"{{axle}}"}""");
 
     private static JsonObject Wheel(double total, double momentX, double momentY, string axle, string side) => Door.Run("mass.wheel-load", $$"""
-        {"total":"{{total:R}} kg","momentX":"{{momentX:R}} kg m","momentY":"{{momentY:R}} kg m","wheelbase":"2560 mm","track":"{{(axle == "front" ? 1460 : 1480)}} mm","axle":"{{axle}}","side":"{{side}}"}
+        {"total":"{{total:R}} kg","momentX":"{{momentX:R}} kg m","momentY":"{{momentY:R}} kg m","wheelbase":"2560 mm",
+         "track":"{{(axle == "front" ? 1460 : 1480)}} mm","axle":"{{axle}}","side":"{{side}}"}
         """);
 }
