@@ -87,7 +87,9 @@ internal sealed class Ledger
     {
         if (SameParts(fitted, chosen)) return;
         _rests.Add(_plan.SlotLeaf(_plan.SlotId(slot.Id)));
-        if (MassesOf(chosen, weighed) is not { } now || MassesOf(fitted, weighed) is not { } then)
+        // "Surely below" speaks of the change: it excuses the other side from being weighed.
+        var excused = chosen.Body.MassBelow is not null || fitted.Body.MassBelow is not null;
+        if (MassesOf(chosen, weighed, excused) is not { } now || MassesOf(fitted, weighed, excused) is not { } then)
         {
             _missing.Add(slot.Id);
             _bare = new(double.NaN, double.NaN, double.NaN, double.NaN);
@@ -117,9 +119,9 @@ internal sealed class Ledger
         x.Count == y.Count && x.Select(i => (i.Id, i.Kilograms, i.At)).ToHashSet().SetEquals(y.Select(i => (i.Id, i.Kilograms, i.At)));
 
     /// <summary>Half of "surely less than" counts, at the weighed center of gravity: builders weigh only what moves the scale.</summary>
-    private static Moments? MassesOf(CompiledOption option, in Moments weighed)
+    private static Moments? MassesOf(CompiledOption option, in Moments weighed, bool excused)
     {
-        if (option.Body.Masses is null && option.Body.MassBelow is null) return null;
+        if (option.Body.Masses is null && option.Body.MassBelow is null) return excused ? default(Moments) : null;
         var sum = default(Moments);
         foreach (var item in (option.Body.Masses ?? []).OrderBy(i => i.Id, StringComparer.Ordinal)) sum.Add(Moments.Of(item.Kilograms ?? double.NaN, item.At));
         if (option.Body.MassBelow is { } below)

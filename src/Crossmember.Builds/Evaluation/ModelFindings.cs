@@ -18,7 +18,6 @@ internal sealed class ModelFindings(EvaluationPlan plan)
         var name = plan.Space.KeyName(key);
         var leaves = new Bits(plan.LeafCount);
         leaves.Add(key);
-        foreach (var slot in slots) leaves.Add(plan.SlotLeaf(slot));
         var who = string.Join(" and ", slots.Select(s => plan.SlotNames[s]).Order(StringComparer.Ordinal));
         Add($"model/conflict[{name}]", Verdict.Fail, $"{who} both state {name}; until one of them overrides it, or a what-if settles it, it has no value.", leaves);
     }

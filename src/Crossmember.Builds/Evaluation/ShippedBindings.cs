@@ -5,16 +5,56 @@ namespace Crossmember.Builds.Evaluation;
 /// <summary>How the shipped calculations are tied to the master sheet.</summary>
 public static class ShippedBindings
 {
-    public static IReadOnlyList<Binding> All { get; } =
+    private const string Cruise = "duty.cruise-speed", RearTire = "axle.rear.tire-diameter", RearRatio = "axle.rear.ratio";
+    private const string Gear = "gearbox.{gear}.ratio", Range = "transfer.{range}.ratio", Gears = "gearbox.*.ratio", Ranges = "transfer.*.ratio";
+    private const string Total = "mass.{condition}.total", MomentX = "mass.{condition}.moment-x", MomentY = "mass.{condition}.moment-y", Wheelbase = "vehicle.wheelbase";
+    private const string Wheel = "wheel.{axle}.{side}.";
+
+    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass()];
+
+    private static IEnumerable<Binding> Tires() =>
     [
-        new(Calculation("driveline.engine-speed"), ["gear", "range"],
-            new Dictionary<string, string>
-            {
-                ["roadSpeed"] = "duty.cruise-speed", ["tireDiameter"] = "axle.rear.tire-diameter", ["axleRatio"] = "axle.rear.ratio",
-                ["gearRatio"] = "gearbox.{gear}.ratio", ["transferRatio"] = "transfer.{range}.ratio", ["redline"] = "engine.redline",
-            },
-            new Dictionary<string, string>(), []),
+        Bind("tires.dimensions", ["axle", "side"], [("size", Wheel + "tire.size")], [("diameter", Wheel + "tire.diameter")]),
+        Bind("tires.service-description", ["axle", "side"],
+            [("serviceDescription", Wheel + "tire.service-description"), ("cruiseSpeed", Cruise)], [("loadRating", Wheel + "tire.load-rating")]),
+        Bind("tires.axle-diameter", ["axle"], [("diameters", "wheel.{axle}.*.tire.diameter")], [("diameter", "axle.{axle}.tire-diameter")]),
+        Bind("tires.load", ["axle", "side", "condition"], [("load", Wheel + "{condition}.load"), ("rating", Wheel + "tire.load-rating")]),
     ];
 
-    private static Calculation Calculation(string id) => CalculationList.Find(id) ?? throw new InvalidOperationException($"there is no calculation {id}");
+    private static IEnumerable<Binding> Driveline() =>
+    [
+        Bind("driveline.overall-ratio", ["gear", "range"], [("gearRatio", Gear), ("transferRatio", Range), ("axleRatio", RearRatio)]),
+        Bind("driveline.crawl-ratio", [],
+            [("gearRatios", Gears), ("transferRatios", Ranges), ("axleRatio", RearRatio), ("idleSpeed", "engine.idle-speed"), ("tireDiameter", RearTire)]),
+        // In a sheet the gears are looked at for their speeds; the redline is judged once, at cruise.
+        Bind("driveline.engine-speed", ["gear", "range"],
+            [("roadSpeed", Cruise), ("tireDiameter", RearTire), ("axleRatio", RearRatio), ("gearRatio", Gear), ("transferRatio", Range), ("redline", "engine.redline")], raises: []),
+        Bind("driveline.road-speed", ["gear", "range"],
+            [("engineSpeed", "engine.redline"), ("tireDiameter", RearTire), ("axleRatio", RearRatio), ("gearRatio", Gear), ("transferRatio", Range)]),
+        Bind("driveline.cruise", [],
+            [("cruiseSpeed", Cruise), ("tireDiameter", RearTire), ("axleRatio", RearRatio), ("gearRatios", Gears), ("transferRatios", Ranges), ("redline", "engine.redline")]),
+        Bind("driveline.speedometer", [],
+            [("tireDiameter", RearTire), ("axleRatio", RearRatio), ("speedometerTireDiameter", "speedometer.tire-diameter"),
+             ("speedometerAxleRatio", "speedometer.axle-ratio"), ("indicatedSpeed", "speedometer.check-speed")]),
+        Bind("driveline.restoring-ratio", [],
+            [("tireDiameter", RearTire), ("originalTireDiameter", "vehicle.original.tire-diameter"),
+             ("originalAxleRatio", "vehicle.original.axle-ratio"), ("currentAxleRatio", RearRatio)]),
+        Bind("driveline.ratio-mismatch", [],
+            [("frontRatio", "axle.front.ratio"), ("rearRatio", RearRatio), ("frontTireDiameter", "axle.front.tire-diameter"), ("rearTireDiameter", RearTire)]),
+    ];
+
+    private static IEnumerable<Binding> Mass() =>
+    [
+        Bind("mass.axle-load", ["axle", "condition"],
+            [("total", Total), ("momentX", MomentX), ("wheelbase", Wheelbase), ("axle", "{axle}"), ("rating", "axle.{axle}.rating")],
+            [("load", "axle.{axle}.{condition}.load")]),
+        Bind("mass.wheel-load", ["axle", "side", "condition"],
+            [("total", Total), ("momentX", MomentX), ("momentY", MomentY), ("wheelbase", Wheelbase), ("track", "axle.{axle}.track"), ("axle", "{axle}"), ("side", "{side}")],
+            [("load", Wheel + "{condition}.load")]),
+    ];
+
+    private static Binding Bind(
+        string calculation, string[] forEach, (string Input, string Pattern)[] inputs, (string Output, string Pattern)[]? publishes = null, string[]? raises = null) =>
+        new(CalculationList.Find(calculation) ?? throw new InvalidOperationException($"there is no calculation {calculation}"), forEach,
+            inputs.ToDictionary(i => i.Input, i => i.Pattern), (publishes ?? []).ToDictionary(p => p.Output, p => p.Pattern), raises);
 }

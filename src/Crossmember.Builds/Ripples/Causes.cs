@@ -45,11 +45,11 @@ internal sealed class Causes
         return list;
     }
 
-    /// <summary>For an instance on one side only: its differing leaves and the slots that no longer, or newly, make its members exist.</summary>
+    /// <summary>For an instance on one side only: its differing leaves; where no value differs, the slots that make its members exist.</summary>
     public IReadOnlyList<string> OfExistence(Bits? a, Bits? b, int[] members)
     {
-        var slots = OfSlots(o => string.Join(',', o.Governs.Where(members.Contains).Order()));
-        return [.. OfValues(a, b).Concat(slots).Distinct().Order(StringComparer.Ordinal)];
+        var leaves = OfValues(a, b);
+        return leaves.Count > 0 ? leaves : OfSlots(o => string.Join(',', o.Governs.Where(members.Contains).Order()));
     }
 
     private List<string> Names(Bits? a, Bits? b, Bits mask)
