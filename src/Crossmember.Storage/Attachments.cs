@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Crossmember.Builds.Journal;
 using Crossmember.Engineering.Reading;
 using Crossmember.Storage.Rows;
 using Microsoft.EntityFrameworkCore;
@@ -6,7 +7,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Crossmember.Storage;
 
 /// <summary>Attached files, each under the hash of its content: <c>attachments/ab/abcd...</c>. The same content is kept once.</summary>
-public sealed class Attachments(string folder, ShopDatabase database)
+public sealed class Attachments(string folder, ShopDatabase database) : IAttachmentStore
 {
     /// <summary>A larger file is refused: it would fill a tablet, and nothing in a shop's record needs it.</summary>
     public const long LargestBytes = 200L * 1024 * 1024;
@@ -37,6 +38,10 @@ public sealed class Attachments(string folder, ShopDatabase database)
             File.Delete(incoming);
         }
     }
+
+    public bool Has(string hash) => Find(hash) is not null && File.Exists(PathOf(hash));
+
+    public string? Keep(Stream content, string mediaType, string name, Faults faults) => Add(content, mediaType, name, faults)?.Hash;
 
     /// <summary>The index entry of a file, null where there is none.</summary>
     public AttachmentRow? Find(string hash)

@@ -18,6 +18,11 @@ internal static class EntryQueries
         db.Command($"{Columns} WHERE Stream = $stream AND Sequence > $after AND Sequence <= $upTo ORDER BY Sequence",
             ("$stream", stream), ("$after", after), ("$upTo", upTo)).Rows(Entry);
 
+    /// <summary>Entries by their numbers; the list travels as one JSON parameter, so its length does not matter.</summary>
+    public static IReadOnlyList<Entry> Pick(this SqliteConnection db, string stream, IReadOnlyList<long> sequences) =>
+        db.Command($"{Columns} WHERE Stream = $stream AND Sequence IN (SELECT value FROM json_each($sequences)) ORDER BY Sequence",
+            ("$stream", stream), ("$sequences", $"[{string.Join(',', sequences)}]")).Rows(Entry);
+
     /// <summary>All entries on exactly this subject, in order.</summary>
     public static IReadOnlyList<Entry> On(this SqliteConnection db, string stream, string subject) =>
         db.Command($"{Columns} WHERE Stream = $stream AND Subject = $subject ORDER BY Sequence", ("$stream", stream), ("$subject", subject)).Rows(Entry);

@@ -1,9 +1,10 @@
+using Crossmember.Builds.Journal;
 using Microsoft.EntityFrameworkCore;
 
 namespace Crossmember.Storage;
 
 /// <summary>Folded states by (stream, sequence, fold version): a memory that may be lost at any time.</summary>
-public sealed class Snapshots(ShopDatabase database)
+public sealed class Snapshots(ShopDatabase database) : ISnapshotStore
 {
     /// <summary>The newest one not after a position, made by the same version of the fold; null where there is none.</summary>
     public (long Sequence, byte[] Content)? Latest(string stream, long upTo, int foldVersion)

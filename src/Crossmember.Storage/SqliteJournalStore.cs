@@ -22,6 +22,12 @@ public sealed class SqliteJournalStore(ShopDatabase database, ProjectionSet proj
         return db.Read(stream, after, upTo);
     }
 
+    public IReadOnlyList<Entry> Pick(string stream, IReadOnlyList<long> sequences)
+    {
+        using var db = database.Open();
+        return db.Pick(stream, sequences);
+    }
+
     public Head Head(string stream)
     {
         using var db = database.Open();

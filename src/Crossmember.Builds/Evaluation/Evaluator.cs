@@ -114,7 +114,7 @@ internal sealed class Evaluator
             if (instance.Publishes[o] is not (>= 0 and var key)) continue;
             ref var k = ref _keys[key];
             k.Exists = true;
-            (k.Published, k.PublishedPlusMinus) = (state.Outcome.Outputs[o], state.PlusMinus?[o] ?? double.NaN);
+            (k.Published, k.PublishedPlusMinus, k.PublishedRestsOn) = (state.Outcome.Outputs[o], state.PlusMinus?[o] ?? double.NaN, state.RestsOn);
             if (k.Source != Source.None) continue;
             k.RestsOn = state.RestsOn;
             if (k.Published.IsAbsent) continue;

@@ -50,6 +50,7 @@ internal sealed class ModelFindings(EvaluationPlan plan)
             var name = plan.Space.KeyName(key);
             var leaves = new Bits(plan.LeafCount);
             leaves.Add(key);
+            leaves.Unite(k.PublishedRestsOn!);
             var unit = pattern.Unit!;
             _all[$"model/differs[{name}]"] = new($"model/differs[{name}]", new($"differs[{name}]", Verdict.Caution,
                 $"{name} is stated as {k.Typed}, but works out at {Engineering.Quantities.Figures.Short(pattern.Told(published))} {unit}: measure it again or correct what it is worked from.",

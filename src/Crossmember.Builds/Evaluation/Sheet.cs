@@ -31,6 +31,9 @@ public struct KeyState
 
     /// <summary>Leaves that a published value rests on; null for leaves themselves.</summary>
     public Bits? RestsOn { get; internal set; }
+
+    /// <summary>The same for a published value that a stated one hides.</summary>
+    public Bits? PublishedRestsOn { get; internal set; }
 }
 
 /// <summary>A living instance in a sheet.</summary>

@@ -49,5 +49,9 @@ public sealed record OpenedFile(SheetImport? Sheet, JournalImport? Journal, IRea
 
     public Slots.Build Build => Sheet?.Build ?? Journal!.Build;
 
+    /// <summary>The currency of its shop, else of its prices; null where it has neither.</summary>
+    public string? Currency => Shop.Currency
+        ?? Build.Slots.SelectMany(s => s.Options).SelectMany(o => o.Prices ?? []).Select(p => p.Each?.Currency).FirstOrDefault(c => c is not null);
+
     public Slots.ShopFacts Shop => Sheet?.Shop ?? Journal!.Shop;
 }

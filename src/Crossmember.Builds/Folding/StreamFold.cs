@@ -13,9 +13,13 @@ public sealed record StreamState(Build Build, IReadOnlyList<Lifted.Unreadable> U
 /// <summary>Entries to build: corrections put in place, old payloads lifted, then folded in order.</summary>
 public sealed class StreamFold(ParameterTable table, Lifts lifts)
 {
-    public StreamState Build(string id, IEnumerable<Entry> entries)
+    public StreamState Build(string id, IEnumerable<Entry> entries) => Fold(new(id, table), entries);
+
+    /// <summary>Goes on from an earlier fold; only for entries that correct nothing before them.</summary>
+    public StreamState Continue(Build from, IEnumerable<Entry> entries) => Fold(new(from, table), entries);
+
+    private StreamState Fold(BuildFold fold, IEnumerable<Entry> entries)
     {
-        var fold = new BuildFold(id, table);
         var (unreadable, faults) = (new List<Lifted.Unreadable>(), new Faults());
         Each(entries, unreadable, (s, payload) => fold.Apply(s.Fact.Kind, s.Fact.Subject, payload, s.Fact.Subject, s.Source.Sequence, faults));
         return new(fold.ToBuild(), unreadable, faults.List);

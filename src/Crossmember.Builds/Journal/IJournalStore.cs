@@ -10,6 +10,9 @@ public interface IJournalStore
     /// <summary>Entries of a stream in order, after a sequence number.</summary>
     IReadOnlyList<Entry> Read(string stream, long after = 0, long upTo = long.MaxValue);
 
+    /// <summary>The entries of a stream with these sequence numbers, in order.</summary>
+    IReadOnlyList<Entry> Pick(string stream, IReadOnlyList<long> sequences);
+
     /// <summary>The last sequence of a stream and its hash; 0 and 32 zero bytes where there is none.</summary>
     Head Head(string stream);
 

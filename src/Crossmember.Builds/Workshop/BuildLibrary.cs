@@ -1,0 +1,86 @@
+using System.Buffers.Binary;
+using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Folding;
+using Crossmember.Builds.Journal;
+using Crossmember.Builds.Slots;
+
+namespace Crossmember.Builds.Workshop;
+
+/// <summary>Opens builds out of the journal: folded, remembered by position, with snapshots so that old builds open fast.</summary>
+public sealed class BuildLibrary(IJournalStore store, ISnapshotStore snapshots, Catalogue catalogue)
+{
+    /// <summary>A snapshot is worth keeping when this many entries were folded beyond the last.</summary>
+    private const int SnapshotEvery = 500;
+
+    private readonly StreamFold _fold = new(catalogue.Table, Lifts.Current);
+    private readonly Dictionary<string, OpenBuild> _open = new(StringComparer.Ordinal);
+    private readonly Lock _lock = new();
+    private ShopFacts? _shop;
+
+    public Catalogue Catalogue => catalogue;
+
+    public IJournalStore Store => store;
+
+    /// <summary>A build as it stands now, or null where there is none of this id.</summary>
+    public OpenBuild? Open(string id)
+    {
+        var head = store.Head(id).Sequence;
+        if (head == 0 || id == Fact.Shop) return null;
+        lock (_lock)
+            if (_open.TryGetValue(id, out var known) && known.State.Build.Position == head)
+                return known;
+        var opened = new OpenBuild(Fold(id, head), catalogue);
+        lock (_lock) _open[id] = opened;
+        return opened;
+    }
+
+    /// <summary>A build as it stood at a position.</summary>
+    public StreamState At(string id, long position) => Fold(id, position);
+
+    /// <summary>The shop as it stands now.</summary>
+    public ShopFacts Shop()
+    {
+        var head = store.Head(Fact.Shop).Sequence;
+        if (_shop is { } known && known.Position == head) return known;
+        return _shop = ShopAt(head);
+    }
+
+    public ShopFacts ShopAt(long position) => _fold.Shop(store.Read(Fact.Shop, 0, position)) with { Position = position };
+
+    private StreamState Fold(string id, long position)
+    {
+        var (entries, snapshot) = Living(id, position);
+        if (entries.Count - snapshot > SnapshotEvery && Lasting(entries))
+            snapshots.Keep(id, position, BuildFold.Version, Pack(StreamFold.Living(entries)));
+        var state = _fold.Build(id, entries);
+        return state with { Build = state.Build with { Position = position } };
+    }
+
+    /// <summary>The entries that matter: those a snapshot lists and all after it, or the whole stream.</summary>
+    private (IReadOnlyList<Entry> Entries, int FromSnapshot) Living(string id, long position)
+    {
+        if (snapshots.Latest(id, position, BuildFold.Version) is not var (at, content)) return (store.Read(id, 0, position), 0);
+        var tail = store.Read(id, at, position);
+        // A correction may bring back what the snapshot left out as overtaken: then only the whole stream will do.
+        if (tail.Any(e => e.Fact.Corrects is not null)) return (store.Read(id, 0, position), 0);
+        var living = store.Pick(id, Unpack(content));
+        return ([.. living, .. tail], living.Count);
+    }
+
+    /// <summary>A stream this program cannot read in full is not summed up: a later program may.</summary>
+    private static bool Lasting(IReadOnlyList<Entry> entries) => entries.All(e => EntryKind.Find(e.Fact.Kind) is { } k && e.Fact.Schema <= k.Schema);
+
+    private static byte[] Pack(IReadOnlyList<long> sequences)
+    {
+        var bytes = new byte[sequences.Count * 8];
+        for (var i = 0; i < sequences.Count; i++) BinaryPrimitives.WriteInt64BigEndian(bytes.AsSpan(i * 8), sequences[i]);
+        return bytes;
+    }
+
+    private static long[] Unpack(byte[] bytes)
+    {
+        var sequences = new long[bytes.Length / 8];
+        for (var i = 0; i < sequences.Length; i++) sequences[i] = BinaryPrimitives.ReadInt64BigEndian(bytes.AsSpan(i * 8));
+        return sequences;
+    }
+}
