@@ -31,8 +31,9 @@ public sealed class TitleSearch : IProjection
     /// <summary>Titles that have every word typed, or a word that begins with it; best first.</summary>
     internal static IReadOnlyList<TitleHit> Find(SqliteConnection db, string typed, int most)
     {
-        // Each word in quotes: what people type is never read as a query language.
-        var words = typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(w => $"\"{w.Replace("\"", "\"\"", StringComparison.Ordinal)}\"*").ToList();
+        // Each word in quotes: what people type is never read as a query language. A dash alone is no word.
+        var words = typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Where(w => w.Any(char.IsLetterOrDigit))
+            .Select(w => $"\"{w.Replace("\"", "\"\"", StringComparison.Ordinal)}\"*").ToList();
         return words.Count == 0
             ? []
             : db.Command("SELECT Stream, Subject, Title FROM Search WHERE Search MATCH $words ORDER BY rank, Stream, Subject LIMIT $most",
