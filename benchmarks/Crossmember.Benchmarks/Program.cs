@@ -1,0 +1,10 @@
+using BenchmarkDotNet.Running;
+using Crossmember.Benchmarks;
+
+if (args is ["look"])
+{
+    // Rough figures in seconds instead of minutes, to see where one stands while working.
+    Look.Run();
+    return;
+}
+BenchmarkSwitcher.FromAssembly(typeof(RippleBenchmarks).Assembly).Run(args);
