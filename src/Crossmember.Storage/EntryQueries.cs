@@ -1,5 +1,6 @@
+using System.Text;
+using System.Text.Json;
 using Crossmember.Builds.Journal;
-using Crossmember.Engineering.Reading;
 using Microsoft.Data.Sqlite;
 
 namespace Crossmember.Storage;
@@ -64,21 +65,21 @@ internal static class EntryQueries
 
     private static Entry Entry(SqliteDataReader row)
     {
-        var text = row.GetString(0);
-        return new(Fact(text), text, row.GetInt64(1), Instant(row.GetString(2)), row.GetFieldValue<byte[]>(3), row.GetFieldValue<byte[]>(4));
+        var utf8 = row.GetFieldValue<byte[]>(0);
+        return new(Fact(utf8), Encoding.UTF8.GetString(utf8), row.GetInt64(1), Instant(row.GetString(2)), row.GetFieldValue<byte[]>(3), row.GetFieldValue<byte[]>(4));
     }
 
     private static HeldFact HeldFact(SqliteDataReader row)
     {
-        var text = row.GetString(0);
+        var utf8 = row.GetFieldValue<byte[]>(0);
         var decision = row.TextOrNull(4) is { } by ? new HeldDecision(by, Instant(row.GetString(5)), Id(row.TextOrNull(6)), row.GetString(7)) : null;
-        return new(Fact(text), text, Instant(row.GetString(1)), Id(row.TextOrNull(2)), row.GetString(3), decision);
+        return new(Fact(utf8), Encoding.UTF8.GetString(utf8), Instant(row.GetString(1)), Id(row.TextOrNull(2)), row.GetString(3), decision);
     }
 
-    private static Fact Fact(string text)
+    private static Fact Fact(byte[] utf8)
     {
-        var faults = new Faults();
-        return FactText.Read(text, faults) ?? throw new InvalidDataException($"a kept fact cannot be read ({faults.List[0]}); run verify");
+        try { return KeptFact.Read(utf8); }
+        catch (JsonException e) { throw new InvalidDataException("a kept fact cannot be read; run verify", e); }
     }
 
     private static DateTimeOffset Instant(string text) => Instants.Read(text) ?? throw new InvalidDataException($"'{text}' is no kept instant; run verify");

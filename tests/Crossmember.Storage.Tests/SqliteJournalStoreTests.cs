@@ -26,6 +26,8 @@ public sealed class SqliteJournalStoreTests : IDisposable
         Assert.Equal(["b1", "b2"], _shop.Journal.Store.Streams());
         Assert.Equal([2L], _shop.Journal.Store.Read("b1", after: 1).Select(e => e.Sequence));
         Assert.Equal([1L], _shop.Journal.Store.Read("b1", upTo: 1).Select(e => e.Sequence));
+        Assert.Equal([2L], _shop.Journal.Store.Pick("b1", [2, 9]).Select(e => e.Sequence));
+        Assert.Empty(_shop.Journal.Store.Pick("b1", []));
     }
 
     [Fact]

@@ -91,9 +91,16 @@ internal sealed class AppendUnit(IJournalTransaction tx, IAppendRules rules, Dat
     {
         foreach (var stream in _fresh.GroupBy(f => f.Stream))
             foreach (var fault in rules.Check(stream.Key, [.. stream], tx))
-                foreach (var fact in stream.Any(f => f.Subject == fault.Path) ? stream.Where(f => f.Subject == fault.Path) : stream)
+                foreach (var fact in About(fault, [.. stream]))
                     // A device that was away could not know: a person decides, and nothing said in the field is lost.
                     _outcomes.TryAdd(fact.Id, arrival == Arrival.Queue ? new AppendOutcome.Held(fact.Id, fault.Wrong) : new AppendOutcome.Refused(fact.Id, fault));
+    }
+
+    /// <summary>The facts a fault is about: those whose subject is the longest beginning of its path; all of them where none is.</summary>
+    private static IReadOnlyList<Fact> About(Fault fault, IReadOnlyList<Fact> facts)
+    {
+        var named = facts.Where(f => $"{fault.Path}/".StartsWith($"{f.Subject}/", StringComparison.Ordinal)).ToList();
+        return named.Count == 0 ? facts : named.FindAll(f => f.Subject.Length == named.Max(n => n.Subject.Length));
     }
 
     private void HoldAll(AppendOutcome.Held late)

@@ -142,6 +142,24 @@ public class JournalTests
         Assert.Equal(2, _store.Read("b1").Count);
     }
 
+    [Theory]
+    [InlineData("slots/tires/grade", 2)]
+    [InlineData("slots/tires/grade/grade", 2)]
+    [InlineData("slots/tires/title", 1)]
+    [InlineData("", 1, 2, 3)]
+    public void A_broken_rule_is_laid_to_the_fact_it_is_about(string path, params int[] facts)
+    {
+        var journal = new Builds.Journal.Journal(_store, _clock, new Never(path));
+        var outcomes = journal.Append([Facts.Defined(1), Facts.Graded(2, after: 1), Facts.Graded(3, slot: "tires.spare")], Arrival.Online);
+        Assert.Equal(facts.Select(Facts.Id), outcomes.OfType<AppendOutcome.Refused>().Select(r => r.FactId));
+        Assert.Equal(3 - facts.Length, outcomes.OfType<AppendOutcome.LeftOut>().Count());
+    }
+
+    private sealed class Never(string path) : IAppendRules
+    {
+        public IReadOnlyList<Fault> Check(string stream, IReadOnlyList<Fact> facts, IJournalTransaction transaction) => [new(path, "never", "not at all")];
+    }
+
     [Fact]
     public void Nothing_to_append_is_nothing_done() => Assert.Empty(Append());
 

@@ -23,6 +23,8 @@ internal sealed class MemoryJournalStore : IJournalStore, IJournalTransaction
     public IReadOnlyList<Entry> Read(string stream, long after = 0, long upTo = long.MaxValue) =>
         [.. _entries.Where(e => e.Fact.Stream == stream && e.Sequence > after && e.Sequence <= upTo)];
 
+    public IReadOnlyList<Entry> Pick(string stream, IReadOnlyList<long> sequences) => [.. Read(stream).Where(e => sequences.Contains(e.Sequence))];
+
     public Head Head(string stream) => Read(stream) is [.., var last] ? new(last.Sequence, last.Hash) : Builds.Journal.Head.Empty;
 
     public IReadOnlyList<string> Streams() => [.. _entries.Select(e => e.Fact.Stream).Distinct().Order(StringComparer.Ordinal)];
