@@ -50,9 +50,9 @@ public sealed class BuildLibrary(IJournalStore store, ISnapshotStore snapshots, 
     private StreamState Fold(string id, long position)
     {
         var (entries, snapshot) = Living(id, position);
-        if (entries.Count - snapshot > SnapshotEvery && Lasting(entries))
-            snapshots.Keep(id, position, BuildFold.Version, Pack(StreamFold.Living(entries)));
         var state = _fold.Build(id, entries);
+        // A stream this program cannot read in full is not summed up: a later program may.
+        if (entries.Count - snapshot > SnapshotEvery && state.Unreadable.Count == 0) snapshots.Keep(id, position, BuildFold.Version, Pack(state.Living));
         return state with { Build = state.Build with { Position = position } };
     }
 
@@ -66,9 +66,6 @@ public sealed class BuildLibrary(IJournalStore store, ISnapshotStore snapshots, 
         var living = store.Pick(id, Unpack(content));
         return ([.. living, .. tail], living.Count);
     }
-
-    /// <summary>A stream this program cannot read in full is not summed up: a later program may.</summary>
-    private static bool Lasting(IReadOnlyList<Entry> entries) => entries.All(e => EntryKind.Find(e.Fact.Kind) is { } k && e.Fact.Schema <= k.Schema);
 
     private static byte[] Pack(IReadOnlyList<long> sequences)
     {
