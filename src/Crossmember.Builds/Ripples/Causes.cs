@@ -59,8 +59,9 @@ internal sealed class Causes
         return names;
     }
 
+    /// <summary>A key without a value that exists on one side only differs as well: it is what that side lacks.</summary>
     private static bool SameValue(in KeyState a, in KeyState b) =>
-        a.Value == b.Value || (a.Value.IsNumber && b.Value.IsNumber && !Ripple.Differ(a.Value.Number, b.Value.Number));
+        (a.Value == b.Value && (a.Exists == b.Exists || !a.Value.IsAbsent)) || (a.Value.IsNumber && b.Value.IsNumber && !Ripple.Differ(a.Value.Number, b.Value.Number));
 
     private static bool SameMass(CompiledOption? a, CompiledOption? b) =>
         ReferenceEquals(a, b) || (a is not null && b is not null && a.Body.MassBelow == b.Body.MassBelow
