@@ -6,6 +6,9 @@ namespace Crossmember.Builds.Ripples;
 /// <summary>The difference of two sheets: everything a choice changes, old and new, and why.</summary>
 public sealed record Ripple(string From, string To, IReadOnlyList<RippleRow> Rows)
 {
+    /// <summary>Whether anything fails on the new side, also where it failed before and so has no row.</summary>
+    public bool Fails { get; private init; }
+
     /// <summary>Two sheets of one plan.</summary>
     public static Ripple Between(Sheet from, Sheet to)
     {
@@ -15,7 +18,10 @@ public sealed record Ripple(string From, string To, IReadOnlyList<RippleRow> Row
         [
             .. FindingRows.Of(from, to, causes), .. KeyRows.Of(from, to, causes), .. ResultRows.Of(from, to, causes), .. ContributionRows.Of(from, to, causes),
         ];
-        return new(from.Scenario, to.Scenario, [.. rows.OrderBy(r => r.State == RowState.Flipped ? 0 : 1).ThenBy(WorstFirst).ThenBy(r => r.Kind).ThenBy(r => r.Id, StringComparer.Ordinal)]);
+        return new(from.Scenario, to.Scenario, [.. rows.OrderBy(r => r.State == RowState.Flipped ? 0 : 1).ThenBy(WorstFirst).ThenBy(r => r.Kind).ThenBy(r => r.Id, StringComparer.Ordinal)])
+        {
+            Fails = to.Findings().Any(f => f.Finding.Verdict == Verdict.Fail),
+        };
     }
 
     private static int WorstFirst(RippleRow row) => row.State == RowState.Flipped ? -(int)(row.To?.Verdict ?? Verdict.Pass) : 0;

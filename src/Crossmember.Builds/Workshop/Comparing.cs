@@ -23,6 +23,7 @@ public sealed class Comparing(OpenBuild open, ShopFacts shop, Func<long, StateTh
 
     public Sheet? Sheet(string scenario, Faults faults)
     {
+        if (scenario == ApprovedThen && open.Approval is { } approval) return AsApproved(approval).Was;
         if (open.Sheet(scenario, shop) is { } sheet) return sheet;
         faults.Add("/scenarios", Unknown(scenario), Names());
         return null;
@@ -37,12 +38,17 @@ public sealed class Comparing(OpenBuild open, ShopFacts shop, Func<long, StateTh
             faults.Add("/scenarios", "nothing is approved yet", Names());
             return null;
         }
-        // Then and now do not have the same keys: both are compiled into one plan.
-        var past = then(approval.BuildPosition);
-        var plan = new EvaluationPlan(open.Plan.Catalogue, past.Build, open.Build);
-        var was = plan.Evaluate(past.Build, past.Shop(approval.ShopPosition), ApprovedThen, approval.Choices);
+        var (plan, was) = AsApproved(approval);
         Sheet? Now(string name) => name == ApprovedThen ? was : SheetIn(plan, name, faults);
         return Now(from) is { } x && Now(to) is { } y ? Ripples.Ripple.Between(x, y) : null;
+    }
+
+    /// <summary>Then and now do not have the same keys: both are compiled into one plan.</summary>
+    private (EvaluationPlan Plan, Sheet Was) AsApproved(Approval approval)
+    {
+        var past = then(approval.BuildPosition);
+        var plan = new EvaluationPlan(open.Plan.Catalogue, past.Build, open.Build);
+        return (plan, plan.Evaluate(past.Build, past.Shop(approval.ShopPosition), ApprovedThen, approval.Choices));
     }
 
     private Sheet? SheetIn(EvaluationPlan plan, string name, Faults faults)
@@ -54,7 +60,7 @@ public sealed class Comparing(OpenBuild open, ShopFacts shop, Func<long, StateTh
         return null;
     }
 
-    private static string Unknown(string scenario) => scenario == Option.Approved ? "nothing is approved yet" : $"there is no scenario '{scenario}'";
+    private static string Unknown(string scenario) => scenario is Option.Approved or ApprovedThen ? "nothing is approved yet" : $"there is no scenario '{scenario}'";
 
     private string Names() => "one of: " + string.Join(", ", open.Build.Scenarios.Keys.Prepend(Option.AsFound).Concat(open.Approval is null ? [] : [Option.Approved, ApprovedThen]));
 }
