@@ -17,22 +17,20 @@ public sealed class AppendRules(Catalogue catalogue) : IAppendRules
     {
         var faults = new Faults();
         foreach (var fact in facts.Where(f => EntryKind.Find(f.Kind) is { Nature: EntryNature.Log })) LogPayloads.Check(fact, faults);
-        if (faults.Any || facts.All(IsBareLog)) return faults.List;
+        if (faults.Any) return faults.List;
         return stream == Fact.Shop ? CheckShop(facts, transaction) : CheckBuild(stream, facts, transaction);
     }
-
-    private static bool IsBareLog(Fact f) => f.Corrects is null && EntryKind.Find(f.Kind) is { Nature: EntryNature.Log } k && k != EntryKind.WeighingTaken;
 
     private IReadOnlyList<Fault> CheckBuild(string stream, IReadOnlyList<Fact> facts, IJournalTransaction transaction)
     {
         var head = transaction.Head(stream);
         List<Entry> added = [.. Stamped(facts, head)];
-        var state = facts.Any(f => f.Corrects is not null)
-            ? _fold.Build(stream, [.. transaction.Read(stream), .. added])
-            : Current(stream, head, transaction) is { Unreadable.Count: 0 } now ? _fold.Continue(now.Build, added) : _fold.Build(stream, transaction.Read(stream));
-        if (state.Unreadable.Count > 0) return [new(facts[0].Subject, $"the build is open for reading only: {state.Unreadable[0]}", "use the program that wrote it")];
+        var now = Current(stream, head, transaction);
+        if (now.Unreadable.Count > 0) return [new(facts[0].Subject, $"the build is open for reading only: {now.Unreadable[0]}", "use the program that wrote it")];
+        var state = facts.Any(f => f.Corrects is not null) ? _fold.Build(stream, [.. transaction.Read(stream), .. added]) : _fold.Continue(now.Build, added);
         var faults = new Faults();
         foreach (var f in state.Faults) faults.Add(f);
+        foreach (var fact in facts) Grounds.Check(fact, state.Build, faults);
         foreach (var broken in BuildRules.Check(state.Build, catalogue.Table, null)) faults.Add(broken.Subject + broken.Inner, broken.Wrong, broken.Right);
         return faults.List;
     }

@@ -31,17 +31,17 @@ public sealed class Deciding(BuildLibrary library, TimeProvider clock)
         new(FactIds.New(clock), fact.Stream, fact.Kind, fact.Schema, clock.GetUtcNow(), person, device, fact.Subject, seen, fact.Corrects ?? fact.Id, null, null);
 
     /// <summary>Why a scenario cannot be approved, or null.</summary>
-    public static string? Obstacle(OpenBuild open, string scenario)
+    public static string? Obstacle(Slots.Build build, string scenario)
     {
-        if (!open.Build.Scenarios.TryGetValue(scenario, out var s)) return $"there is no scenario '{scenario}'";
-        var tried = Choices.WhatIf(open.Build, s);
+        if (!build.Scenarios.TryGetValue(scenario, out var s)) return $"there is no scenario '{scenario}'";
+        var tried = Choices.WhatIf(build, s);
         return tried.Length == 0 ? null : $"it still rests on what-ifs ({string.Join(", ", tried.Select(w => w.Key))}): drop them or measure the values";
     }
 
     /// <summary>The customer's yes: the whole choice map, both positions, the methods' versions and the hash of what was shown.</summary>
     public Fact Approve(OpenBuild open, Sheet sheet, string by, Guid? seen, string person, string device)
     {
-        if (Obstacle(open, sheet.Scenario) is { } why) throw new InvalidOperationException(why);
+        if (Obstacle(open.Build, sheet.Scenario) is { } why) throw new InvalidOperationException(why);
         var methods = Methods(sheet);
         var payload = new JsonObject
         {
