@@ -11,6 +11,13 @@ public sealed class Bits(int size)
 
     public bool Has(int i) => (_words[i >> 6] & (1UL << (i & 63))) != 0;
 
+    public Bits Copy()
+    {
+        var copy = new Bits(_words.Length * 64);
+        copy.Unite(this);
+        return copy;
+    }
+
     public void Unite(Bits other)
     {
         for (var i = 0; i < _words.Length; i++) _words[i] |= other._words[i];

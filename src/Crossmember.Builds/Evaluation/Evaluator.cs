@@ -62,11 +62,18 @@ internal sealed class Evaluator
         var inputs = new Value[instance.Inputs.Length];
         var rests = new Bits(_plan.LeafCount);
         var basis = Basis.Measured;
-        for (var i = 0; i < inputs.Length; i++) inputs[i] = Read(instance.Inputs[i], rests, ref basis);
+        Bits?[]? limits = null;
+        for (var i = 0; i < inputs.Length; i++)
+            if (instance.Calculation.IsOnlyLimit(i))
+            {
+                var ignored = Basis.Measured;
+                inputs[i] = Read(instance.Inputs[i], (limits ??= new Bits?[inputs.Length])[i] = new(_plan.LeafCount), ref ignored);
+            }
+            else inputs[i] = Read(instance.Inputs[i], rests, ref basis);
         var same = before is not null && before.Inputs.AsSpan().SequenceEqual(inputs);
         var outcome = same ? before!.Outcome : instance.Calculation.Run(inputs, false);
         var spread = Uncertainty.Of(instance, inputs, outcome, _keys);
-        var state = new InstanceState(instance, inputs, outcome, basis, rests) { PlusMinus = spread };
+        var state = new InstanceState(instance, inputs, outcome, basis, rests) { PlusMinus = spread, Limits = limits };
         Publish(instance, state);
         return state;
     }

@@ -39,6 +39,9 @@ public struct KeyState
 /// <summary>A living instance in a sheet.</summary>
 public sealed record InstanceState(Instance Instance, Value[] Inputs, Outcome Outcome, Basis Basis, Bits RestsOn)
 {
+    /// <summary>By input: what one that is only a limit rests on; null for the others. Findings rest on it, outputs do not.</summary>
+    public Bits?[]? Limits { get; init; }
+
     /// <summary>One standard uncertainty per output in SI, from those of the inputs; null where no input has one.</summary>
     public double[]? PlusMinus { get; init; }
 }
@@ -89,7 +92,17 @@ public sealed class Sheet
 
     /// <summary>The findings an instance raises in a sheet.</summary>
     public static IEnumerable<SheetFinding> FindingsOf(InstanceState state) =>
-        state.Outcome.Findings.Where(f => state.Instance.Binding.Does(f.Check)).Select(f => new SheetFinding($"{state.Instance.Id}/{f.Check}", f, state.RestsOn));
+        state.Outcome.Findings.Where(f => state.Instance.Binding.Does(f.Check)).Select(f => new SheetFinding($"{state.Instance.Id}/{f.Check}", f, RestsOf(state, f.Check)));
+
+    private static Bits RestsOf(InstanceState state, string check)
+    {
+        if (state.Limits is not { } limits) return state.RestsOn;
+        var rests = state.RestsOn.Copy();
+        foreach (var need in state.Instance.Calculation.About.Checks.First(c => c.Id == check).Needs)
+            if (limits[state.Instance.Calculation.InputIndex(need)] is { } limit)
+                rests.Unite(limit);
+        return rests;
+    }
 
     /// <summary>Names of leaves; a default is told as such.</summary>
     public IEnumerable<string> Names(Bits leaves) =>

@@ -28,7 +28,7 @@ public static class ShippedBindings
             [("gearRatios", Gears), ("transferRatios", Ranges), ("axleRatio", RearRatio), ("idleSpeed", "engine.idle-speed"), ("tireDiameter", RearTire)]),
         // In a sheet the gears are looked at for their speeds; the redline is judged once, at cruise.
         Bind("driveline.engine-speed", ["gear", "range"],
-            [("roadSpeed", Cruise), ("tireDiameter", RearTire), ("axleRatio", RearRatio), ("gearRatio", Gear), ("transferRatio", Range), ("redline", "engine.redline")], raises: []),
+            [("roadSpeed", Cruise), ("tireDiameter", RearTire), ("axleRatio", RearRatio), ("gearRatio", Gear), ("transferRatio", Range)], raises: []),
         Bind("driveline.road-speed", ["gear", "range"],
             [("engineSpeed", "engine.redline"), ("tireDiameter", RearTire), ("axleRatio", RearRatio), ("gearRatio", Gear), ("transferRatio", Range)]),
         Bind("driveline.cruise", [],

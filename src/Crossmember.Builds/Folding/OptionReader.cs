@@ -138,6 +138,6 @@ public sealed class OptionReader(ParameterTable table)
     private static TaskLine TaskOf(ObjectReader r)
     {
         var id = r.Text("id");
-        return r.OptionalFlag("drop") == true ? new(id, "", true) : TaskReader.Read(r, id);
+        return r.OptionalFlag("drop") == true ? new(id, null, "", true) : TaskReader.Read(r, id);
     }
 }

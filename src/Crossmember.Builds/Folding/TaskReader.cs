@@ -12,14 +12,13 @@ public static class TaskReader
         _ = r.OptionalText("title");
         _ = r.OptionalText("trade");
         _ = r.OptionalText("vendor");
-        if (r.OptionalNumber("duration") is < 0) r.Faults.Add(r.At("duration"), "a duration below zero", "zero or more whole hours");
+        var duration = r.OptionalNumber("duration");
+        if (duration is < 0) r.Faults.Add(r.At("duration"), "a duration below zero", "zero or more whole hours");
         if (r.Object("distribution") is { } d) CostReader.DistributionOf(d);
         _ = r.OptionalFlag("unbroken");
         _ = r.OptionalFlag("outside");
         foreach (var (_, value, pointer) in r.Map("uses")) r.NumberOf(value, pointer);
-        var body = string.Join("; ", Links(r, "after").Concat(Links(r, "before")));
-        if (r.Element("duration") is { ValueKind: JsonValueKind.Number } n) body = n.GetRawText() + " h; " + body;
-        return new(id, body);
+        return new(id, duration, string.Join("; ", Links(r, "after").Concat(Links(r, "before"))));
     }
 
     private static IEnumerable<string> Links(ObjectReader r, string key)

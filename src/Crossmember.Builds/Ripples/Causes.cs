@@ -45,6 +45,10 @@ internal sealed class Causes
         return list;
     }
 
+    /// <summary>Slots whose masses differ, known or not.</summary>
+    public IReadOnlyList<string> OfMasses() =>
+        [.. Enumerable.Range(0, _plan.SlotNames.Length).Where(s => _values.Has(_plan.SlotLeaf(s))).Select(s => "slot:" + _plan.SlotNames[s]).Order(StringComparer.Ordinal)];
+
     /// <summary>For an instance on one side only: its differing leaves; where no value differs, the slots that make its members exist.</summary>
     public IReadOnlyList<string> OfExistence(Bits? a, Bits? b, int[] members)
     {

@@ -12,7 +12,7 @@ internal static class ContributionRows
     [
         .. Elements(from, to, RowKind.Mass, o => o.Body.Masses, m => m.Id, m => new(m.Kilograms, null, "kg", null)),
         .. Elements(from, to, RowKind.Load, o => o.Body.Loads, l => l.Id, l => new(l.Rating, null, l.Unit, l.Rating is null ? Verdict.Unknown : null)),
-        .. Elements(from, to, RowKind.Task, o => o.Body.Tasks, t => t.Id, t => new(null, t.Body, null, null)),
+        .. Elements(from, to, RowKind.Task, o => o.Body.Tasks, t => t.Id, t => new(t.Duration, t.Links, t.Duration is null ? null : "h", null)),
         .. Totals(from, to, causes),
         .. Sums(from.Totals.Cost, to.Totals.Cost, RowKind.Cost, SideOf, c => causes.OfSlots(o => Causes.Prices(o, c))),
         .. Sums(from.Totals.Hours, to.Totals.Hours, RowKind.Hours, h => new(h, null, "h", null), t => causes.OfSlots(o => Causes.Hours(o, t))),
@@ -41,7 +41,7 @@ internal static class ContributionRows
         Totals a = from.Totals, b = to.Totals;
         RippleRow?[] rows =
         [
-            Row(RowKind.Mass, "total", Mass(a), Mass(b), causes.OfSlots(o => Causes.Text(o.Body.Masses, m => $"{m.Id} {m.Kilograms:R}") + $" {o.Body.MassBelow:R} {o.Body.Masses is null}")),
+            Row(RowKind.Mass, "total", Mass(a), Mass(b), causes.OfMasses()),
             Row(RowKind.Cost, "total", SideOf(a.CostTotal), SideOf(b.CostTotal), causes.OfSlots(o => Causes.Prices(o, null))),
             Row(RowKind.Cost, "labour", Labour(a), Labour(b), causes.OfSlots(o => Causes.Hours(o, null))),
             Row(RowKind.Hours, "total", new(a.HoursTotal, null, "h", null), new(b.HoursTotal, null, "h", null), causes.OfSlots(o => Causes.Hours(o, null))),

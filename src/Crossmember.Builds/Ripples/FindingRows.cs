@@ -18,7 +18,7 @@ internal static class FindingRows
             {
                 var (one, other) = (x.ElementAtOrDefault(f), y.ElementAtOrDefault(f));
                 var because = one is null || other is null
-                    ? causes.OfExistence(a?.RestsOn, b?.RestsOn, any.Instance.Members) : causes.OfValues(a?.RestsOn, b?.RestsOn);
+                    ? causes.OfExistence(one?.RestsOn, other?.RestsOn, any.Instance.Members) : causes.OfValues(one.RestsOn, other.RestsOn);
                 if (Row(one, other, because) is { } row) yield return row;
             }
         }

@@ -80,4 +80,7 @@ public sealed record PriceLine(string Id, string? What, decimal Count, Money? Ea
 
 public sealed record HoursLine(string Trade, Distribution? Hours, ImmutableArray<KeyValuePair<string, double>> Driver, bool Drop = false);
 
-public sealed record TaskLine(string Id, string Body, bool Drop = false);
+/// <summary>A task of the option. The rest of its record is kept for the plan.</summary>
+/// <param name="Duration">Hours.</param>
+/// <param name="Links">Its links in words.</param>
+public sealed record TaskLine(string Id, double? Duration, string Links, bool Drop = false);

@@ -4,6 +4,9 @@ namespace Crossmember.Engineering.Calculations;
 /// <remarks>Derive from <see cref="Calculation{TInputs,TResult}"/>. One calculation, one file.</remarks>
 public abstract class Calculation(Description about, IReadOnlyList<InputSpec> inputs, IReadOnlyList<OutputSpec> outputs)
 {
+    private readonly bool[] _onlyLimits =
+        [.. inputs.Select(i => i.Optional && about.Checks.Any(c => c.Needs.Contains(i.Name)) && about.Trends.All(t => t.Input != i.Name))];
+
     public Description About { get; } = about;
 
     public IReadOnlyList<InputSpec> InputSpecs { get; } = inputs;
@@ -16,6 +19,9 @@ public abstract class Calculation(Description about, IReadOnlyList<InputSpec> in
     /// <param name="arguments">Absent values are allowed everywhere; defaults must already stand in where the caller wants them.</param>
     /// <param name="working">Whether somebody will look at the arithmetic.</param>
     public abstract Outcome Run(ReadOnlySpan<Value> arguments, bool working);
+
+    /// <summary>Whether an input is only held against the result: it bears on the checks that need it, on no output.</summary>
+    public bool IsOnlyLimit(int input) => _onlyLimits[input];
 
     public int InputIndex(string name) => IndexOf(InputSpecs, i => i.Name == name);
 
