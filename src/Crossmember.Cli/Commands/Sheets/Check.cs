@@ -1,0 +1,56 @@
+using System.CommandLine;
+using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Files;
+using Crossmember.Engineering.Calculations;
+using Crossmember.Engineering.Reading;
+
+namespace Crossmember.Cli.Commands.Sheets;
+
+internal static class Check
+{
+    public static Verb Make(SharedOptions shared)
+    {
+        var build = new Argument<string>("BUILD") { Description = "a build file, or the id of a stored build" };
+        var scenario = new Option<string?>("--scenario") { HelpName = "S", Description = "a scenario, as-found or approved (default: the only one, else working)" };
+        return new("check", "Every calculation that binds to the master sheet, worst findings first.", "crossmember check packhorse", "crossmember check packhorse.json --scenario working --json")
+        {
+            Arguments = { build }, Options = { scenario },
+            Runs = (line, terminal) => NamedBuild.With(line.GetRequiredValue(build), shared.Address(line), terminal, b => On(b, line.GetValue(scenario))),
+        };
+    }
+
+    private static Outcome On(NamedBuild build, string? scenario)
+    {
+        var faults = new Faults();
+        if ((scenario ?? build.Comparing.Default(faults)) is not { } name || build.Comparing.Sheet(name, faults) is not { } sheet) return Outcome.Faulty(build.Name, faults);
+        return new Outcome.Result(() => SheetJson.Of(sheet, build.Position), output => SheetText.Write(build.Open.Build, sheet, output),
+            sheet.Findings().Any(f => f.Finding.Verdict == Verdict.Fail));
+    }
+}
+
+/// <summary>A sheet for reading.</summary>
+internal static class SheetText
+{
+    public static void Write(Builds.Slots.Build build, Sheet sheet, TextWriter output)
+    {
+        output.WriteLine($"{build.Title} ({build.Id}), {sheet.Scenario}");
+        var findings = sheet.Findings().ToList();
+        foreach (var verdict in findings.GroupBy(f => f.Finding.Verdict))
+        {
+            output.WriteLine();
+            output.WriteLine($"{Words.Of(verdict.Key)} ({verdict.Count()})");
+            foreach (var f in verdict) output.WriteLine($"  {f.Id}: {f.Finding.Text}");
+        }
+        var t = sheet.Totals;
+        output.WriteLine();
+        var table = new TextTable();
+        table.Add("mass", t.Mass.Kilograms is { } kg ? Words.Number(kg, "kg") : "don't know" + (t.Mass.Missing.Count > 0 ? $" (weigh {string.Join(", ", t.Mass.Missing)})" : ""));
+        table.Add("bought", t.CostTotal.ToString());
+        if (t.Labour.Count > 0) table.Add("labour", t.Labour.Values.Aggregate((a, b) => a + b).ToString());
+        table.Add("hours", Words.Number(t.HoursTotal, "h"));
+        table.Add("originality", t.Originality is { } r ? $"{100 * r:0} %" : "don't know");
+        table.Write(output);
+        output.WriteLine();
+        output.WriteLine("Engineering help only: local rules and a qualified or licensed person decide before the vehicle is used.");
+    }
+}
