@@ -1,0 +1,81 @@
+namespace Crossmember.Cli.Tests;
+
+public sealed class SheetTests : IDisposable
+{
+    private readonly Place _place = new();
+
+    public SheetTests() => _place.Run("demo", "--out", _place.Folder);
+
+    private string Demo => Path.Combine(_place.Folder, "packhorse.json");
+
+    [Fact]
+    public void The_tool_finds_the_demos_traps_by_itself()
+    {
+        var findings = _place.Run("check", Demo, "--json").Json["findings"]!.AsArray().ToDictionary(f => (string)f!["id"]!, f => (string)f!["verdict"]!);
+        Assert.Equal("fail", findings["driveline.ratio-mismatch/mismatch"]);
+        Assert.Equal("fail", findings["mass.axle-load[axle=rear,condition=touring]/rating"]);
+        Assert.Equal("caution", findings["driveline.speedometer/legal"]);
+        Assert.DoesNotContain("unknown", findings.Values);
+    }
+
+    [Fact]
+    public void Loaded_it_weighs_what_was_planned()
+    {
+        // 6,900 lb in all, 3,100 front and 3,800 rear, on a 3,300 lb rear axle.
+        var parameters = _place.Run("check", Demo, "--json").Json["parameters"]!;
+        Assert.Equal(6900 * 0.45359237, (double)parameters["mass.touring.total"]!["value"]!, 0.01);
+        Assert.Equal(3800 * 0.45359237, (double)parameters["axle.rear.touring.load"]!["value"]!, 1.0);
+    }
+
+    [Fact]
+    public void The_way_out_passes_everything()
+    {
+        var used = _place.Run("check", Demo, "--scenario", "carried", "--json");
+        Assert.Equal(0, used.Code);
+        Assert.All(used.Json["findings"]!.AsArray(), f => Assert.Equal("pass", (string?)f!["verdict"]));
+    }
+
+    [Fact]
+    public void A_ripple_starts_with_what_flipped()
+    {
+        var rows = _place.Run("ripple", Demo, "--from", "working", "--to", "carried", "--json").Json["rows"]!.AsArray();
+        Assert.Equal("flipped", (string?)rows[0]!["state"]);
+        var flipped = rows.TakeWhile(r => (string?)r!["state"] == "flipped").ToList();
+        Assert.Equal(flipped.Count, rows.Count(r => (string?)r!["state"] == "flipped"));
+        Assert.Contains(flipped, r => (string?)r!["id"] == "mass.axle-load[axle=rear,condition=touring]/rating" && r["because"]!.AsArray().Any(b => (string?)b == "axle.rear.rating"));
+    }
+
+    [Theory]
+    [InlineData("check", "--scenario", "wrking")]
+    [InlineData("ripple", "--from", "approved", "--to", "working")]
+    [InlineData("ripple", "--from", "approved@", "--to", "working")]
+    [InlineData("ripple", "--from", "working", "--to", "nothing")]
+    public void A_scenario_that_is_not_there_is_a_fault_that_lists_what_is(string command, params string[] words)
+    {
+        var used = _place.Run([command, Demo, .. words]);
+        Assert.Equal(2, used.Code);
+        Assert.Contains("carried", used.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_name_the_scenario_is_working_or_the_only_one()
+    {
+        Assert.Equal("working", (string?)_place.Run("check", Demo, "--json").Json["scenario"]);
+        var two = _place.File("two.json", File.ReadAllText(Demo).Replace("\"id\": \"working\"", "\"id\": \"doing\"", StringComparison.Ordinal).Replace("\"base\": \"working\"", "\"base\": \"doing\"", StringComparison.Ordinal));
+        var used = _place.Run("check", two);
+        Assert.Equal(2, used.Code);
+        Assert.Contains("asked, carried, doing, faster", used.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void For_people_findings_come_in_shop_words()
+    {
+        var text = _place.Run("check", Demo).Out;
+        Assert.True(text.IndexOf("no (", StringComparison.Ordinal) < text.IndexOf("good (", StringComparison.Ordinal));
+        Assert.Contains("four-wheel drive on hard ground", text, StringComparison.Ordinal);
+        Assert.Contains("qualified or licensed", text, StringComparison.Ordinal);
+        Assert.Contains("no (", _place.Run("ripple", Demo, "--from", "working", "--to", "carried").Out, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => _place.Dispose();
+}
