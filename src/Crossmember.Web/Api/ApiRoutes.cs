@@ -1,0 +1,19 @@
+namespace Crossmember.Web.Api;
+
+/// <summary>The door for other programs; described in <c>docs/guide/decisions.md</c>.</summary>
+public static class ApiRoutes
+{
+    public static void MapApi(this WebApplication app)
+    {
+        var api = app.MapGroup("/api");
+        api.MapGet("/builds", BuildsApi.List);
+        api.MapGet("/builds/{id}/check", BuildsApi.Check);
+        api.MapGet("/builds/{id}/ripple", BuildsApi.Ripple);
+        api.MapGet("/builds/{id}/export", BuildsApi.Export);
+        api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
+        api.MapPost("/import", BuildsApi.Import).TakesLargeBodies();
+        api.MapPost("/attachments", AttachmentsApi.Post).TakesLargeBodies();
+        api.MapGet("/attachments/{hash}", AttachmentsApi.Get);
+        api.Map("{**rest}", (string rest) => Answers.Faults([new("", $"/api/{rest} is no address here", "see the guide to Decisions")], status: StatusCodes.Status404NotFound));
+    }
+}

@@ -1,0 +1,46 @@
+using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Slots;
+using Crossmember.Builds.Workshop;
+using Crossmember.Engineering.Calculations;
+using Crossmember.Engineering.Reading;
+
+namespace Crossmember.Web.Features.Builds;
+
+/// <summary>A vehicle at a glance: is it in trouble, why, and what is next.</summary>
+/// <param name="Worst">The finding that weighs most; null where nothing is checked.</param>
+/// <param name="Next">What to do next, in one sentence.</param>
+/// <param name="Item">The item where that can be done; null: anywhere.</param>
+public sealed record BuildGlance(string Id, string Title, string Scenario, SheetFinding? Worst, int Fails, int Unknowns, int Cautions, string Next, string? Item)
+{
+    public Verdict State => Worst?.Finding.Verdict ?? Verdict.Unknown;
+
+    public static BuildGlance Of(OpenBuild open, ShopFacts shop)
+    {
+        var scenario = Usual(open, shop);
+        var sheet = open.Sheet(scenario, shop)!;
+        var findings = sheet.Findings().ToList();
+        int Count(Verdict v) => findings.Count(f => f.Finding.Verdict == v);
+        var marks = ItemMarks.Of(sheet, open.Build.Scenarios.GetValueOrDefault(scenario));
+        var worst = findings.Count > 0 ? findings[0] : null;
+        var (next, item) = NextStep(open, worst, marks, Count(Verdict.Fail), sheet);
+        var title = open.Build.Title.Length > 0 ? open.Build.Title : open.Build.Id;
+        return new(open.Build.Id, title, scenario, worst, Count(Verdict.Fail), Count(Verdict.Unknown), Count(Verdict.Caution), next, item);
+    }
+
+    /// <summary>The scenario people work in: the one a check would take, else the first.</summary>
+    public static string Usual(OpenBuild open, ShopFacts shop) =>
+        new Comparing(open, shop, _ => throw new InvalidOperationException("nothing is compared here")).Default(new Faults()) ?? open.Build.Scenarios.Keys.First();
+
+    private static (string Next, string? Item) NextStep(OpenBuild open, SheetFinding? worst, ItemMarks marks, int fails, Sheet sheet)
+    {
+        if (open.IsReadOnly) return ($"Open for reading only: {open.State.Unreadable[0]}.", null);
+        if (open.Build.Stopped is { } why) return ($"Work is stopped: {why}.", null);
+        var undecided = open.Build.Slots.Where(s => marks.IsUndecided(s.Id)).ToList();
+        if (fails > 0 && worst is not null) return ($"Look at the options that would settle it; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", marks.WhereToSettle(worst));
+        if (undecided.Count > 0) return ($"Decide {undecided[0].Title.ToLowerInvariant()}{(undecided.Count > 1 ? $" and {undecided.Count - 1} more" : "")}.", undecided[0].Id);
+        if (Missing(sheet) is { } measure) return ($"Find out what is not known yet: {measure}.", null);
+        return open.Approval is { } yes ? ($"Approved{(yes.By.Length > 0 ? $" by {yes.By}" : "")}: keep to it, or try another {Words.WhatIf}.", null) : ("Ask the customer for the yes.", null);
+    }
+
+    private static string? Missing(Sheet sheet) => sheet.Instances.OfType<InstanceState>().SelectMany(i => i.Outcome.Missing).Select(m => m.Measure).FirstOrDefault();
+}

@@ -1,0 +1,52 @@
+using System.Globalization;
+using Crossmember.Builds.Parameters;
+using Crossmember.Builds.Ripples;
+using Crossmember.Engineering.Calculations;
+using Crossmember.Engineering.Quantities;
+using Crossmember.Planning;
+
+namespace Crossmember.Web.Features.Figures;
+
+/// <summary>Numbers as the person at the desk reads them.</summary>
+public static class Shown
+{
+    /// <summary>One side of a knock-on, without its verdict.</summary>
+    public static string Side(Side? side, RowKind kind, MeasureSystem system) => side switch
+    {
+        null => "not there",
+        { Number: { } n } when kind == RowKind.Originality => Share(n),
+        { Number: { } n } when kind == RowKind.Cost => Money(new((decimal)n, side.Unit!)),
+        { Number: { } n } when kind == RowKind.Hours => Hours(n),
+        { Number: { } n } => Number(n, side.Unit, system),
+        { Text: { } text } when kind == RowKind.Task => text.Length > 0 ? "planned" : "",
+        { Text: { } text } => text,
+        _ => Words.DontKnow,
+    };
+
+    /// <summary>A number in one of our unit codes.</summary>
+    public static string Number(double number, string? code, MeasureSystem system) =>
+        code is null ? Engineering.Quantities.Figures.Short(number)
+        : Units.Find(code) is { } unit ? Display.Show(unit.ToSi(number), unit.Dimension, system)
+        : $"{Engineering.Quantities.Figures.Short(number)} {code}";
+
+    public static string Value(Value value, ParameterPattern pattern, string? typed, MeasureSystem system) =>
+        value.IsAbsent ? Words.DontKnow
+        : value.IsNumber && typed is not null && ShopNotation.Read(typed, pattern.Dimension!).Value is { } q ? Display.Show(q, system)
+        : value.IsNumber ? Display.Show(value.Number, pattern.Dimension!, system)
+        : value.Text ?? $"curve of {value.Curve!.Points.Count} points";
+
+    public static string Money(Money money)
+    {
+        var rounded = money.Rounded();
+        return $"{rounded.Amount.ToString("N" + Planning.Money.Decimals(money.Currency), CultureInfo.InvariantCulture)} {money.Currency}";
+    }
+
+    public static string Hours(double hours) => $"{hours.ToString("0.#", CultureInfo.InvariantCulture)} h";
+
+    public static string Share(double share) => $"{(share * 100).ToString("0.#", CultureInfo.InvariantCulture)} %";
+
+    public static string Mass(double kilograms, MeasureSystem system) => Display.Show(kilograms, Dimension.Mass, system);
+
+    /// <summary>With its sign, for what a choice adds or takes away.</summary>
+    public static string Signed(double amount, Func<double, string> show) => (amount < 0 ? "−" : "+") + show(Math.Abs(amount));
+}

@@ -1,0 +1,57 @@
+using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Files;
+using Crossmember.Builds.Journal;
+using Crossmember.Builds.Workshop;
+using Crossmember.Engineering.Reading;
+using Crossmember.Storage;
+using Crossmember.Storage.Rows;
+
+namespace Crossmember.Web.Features;
+
+/// <summary>The one door through which pages and programs write: whoever looks at a build hears that it has changed.</summary>
+public sealed class ShopDesk(OpenShop shop)
+{
+    /// <summary>The id of a build that has new entries.</summary>
+    public event Action<string>? Changed;
+
+    public OpenShop Shop => shop;
+
+    public Deciding Deciding => shop.Deciding;
+
+    public IReadOnlyList<BuildRow> Builds() => shop.Store.Builds();
+
+    public OpenBuild? Open(string build) => shop.Library.Open(build);
+
+    public IReadOnlyList<AppendOutcome> Append(IReadOnlyList<Fact> facts, Arrival arrival)
+    {
+        var outcomes = shop.Store.Journal.Append(facts, arrival);
+        foreach (var stream in facts.Zip(outcomes).Where(p => p.Second is AppendOutcome.Appended or AppendOutcome.Held).Select(p => p.First.Stream).Distinct())
+            Changed?.Invoke(stream);
+        return outcomes;
+    }
+
+    /// <summary>Takes a build file of either form into the shop, or answers null with located faults.</summary>
+    public Imported? Import(ReadOnlyMemory<byte> content, Faults faults)
+    {
+        if (BuildFile.Read(content, Catalogue.Shipped, faults) is not { } file) return null;
+        var imported = shop.Importing().Import(file, null, faults);
+        if (imported is not null) Changed?.Invoke(imported.Id);
+        return imported;
+    }
+
+    public IReadOnlyList<HeldFact> Held(string build) => [.. shop.Store.Journal.Store.Held(build).Where(h => h.Decision is null)];
+
+    public IReadOnlyList<AppendOutcome> Release(string build, Guid held, string person, string why, long seen)
+    {
+        var outcomes = shop.Store.Journal.Release(held, person, why, seen);
+        Changed?.Invoke(build);
+        return outcomes;
+    }
+
+    public Fault? SetAside(string build, Guid held, string person, string why)
+    {
+        var fault = shop.Store.Journal.Discard(held, person, why);
+        Changed?.Invoke(build);
+        return fault;
+    }
+}

@@ -1,0 +1,50 @@
+// What the browser keeps for the desk: theme, name, units, and what was typed but not yet kept.
+(() => {
+  const store = {
+    get(key) { try { return localStorage.getItem('desk.' + key); } catch { return null; } },
+    set(key, value) { try { value === null ? localStorage.removeItem('desk.' + key) : localStorage.setItem('desk.' + key, value); } catch { /* a private window keeps nothing */ } },
+  };
+
+  const theme = store.get('theme');
+  if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+
+  function switchTheme() {
+    const shown = document.documentElement.dataset.theme ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
+    const next = shown === 'dark' ? 'light' : 'dark';
+    document.documentElement.dataset.theme = next;
+    store.set('theme', next);
+  }
+
+  function device() {
+    let id = store.get('device');
+    if (!id) store.set('device', id = 'browser-' + Math.random().toString(36).slice(2, 8));
+    return id;
+  }
+
+  window.desk = {
+    kept: () => ({ person: store.get('person'), device: device(), measure: store.get('measure') }),
+    keep(person, measure) { store.set('person', person); store.set('measure', measure); },
+    // Puts back what was typed before a reload or a lost connection, and tells the page so.
+    restore() {
+      for (const field of document.querySelectorAll('[data-draft]')) {
+        const draft = store.get('draft.' + field.dataset.draft);
+        if (draft && !field.value) { field.value = draft; field.dispatchEvent(new Event('input', { bubbles: true })); }
+      }
+    },
+    forget(key) { store.set('draft.' + key, null); },
+  };
+
+  addEventListener('input', e => { if (e.target.dataset?.draft) store.set('draft.' + e.target.dataset.draft, e.target.value || null); });
+
+  addEventListener('click', e => {
+    if (e.target.closest('[data-theme-toggle]')) switchTheme();
+    if (e.target.closest('[data-keys]')) document.getElementById('keys')?.showModal();
+  });
+
+  addEventListener('keydown', e => {
+    if (e.ctrlKey || e.metaKey || e.altKey || e.target.closest('input, textarea, select')) return;
+    const search = document.querySelector('input[type=search]');
+    if (e.key === '/' && search) { e.preventDefault(); document.querySelector('.items')?.classList.add('open'); search.focus(); }
+    if (e.key === '?') { e.preventDefault(); document.getElementById('keys')?.showModal(); }
+  });
+})();
