@@ -39,6 +39,11 @@ internal static class SheetText
         {
             output.WriteLine();
             output.WriteLine($"{Words.Of(verdict.Key)} ({verdict.Count()})");
+            if (verdict.Key == Verdict.Unknown)
+            {
+                Unknown(sheet, output);
+                continue;
+            }
             foreach (var f in verdict) output.WriteLine($"  {f.Id}: {f.Finding.Text}");
         }
         var t = sheet.Totals;
@@ -52,5 +57,14 @@ internal static class SheetText
         table.Write(output);
         output.WriteLine();
         output.WriteLine("Engineering help only: local rules and a qualified or licensed person decide before the vehicle is used.");
+    }
+
+    /// <summary>Not every check that waits, but what would settle it; --json has them all.</summary>
+    private static void Unknown(Sheet sheet, TextWriter output)
+    {
+        output.WriteLine("  what would settle it:");
+        var table = new TextTable();
+        foreach (var u in Unsettled.Of(sheet)) table.Add(Words.Count(u.Checks, "check waits for", "checks wait for"), u.Meaning, u.Measure);
+        table.Write(output, "    ");
     }
 }
