@@ -1,0 +1,64 @@
+using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Journal;
+using Crossmember.Builds.Ripples;
+using Crossmember.Builds.Slots;
+using Crossmember.Builds.Workshop;
+using Crossmember.Engineering.Reading;
+
+namespace Crossmember.Web.Features.Decisions;
+
+/// <summary>A build as one person sees it at one position: what was seen decides whether what they say next is late.</summary>
+public sealed class DecisionView
+{
+    private readonly Dictionary<(string Scenario, string Slot, string Option), Sheet> _previews = [];
+    private readonly LastOnSubject _seen = new();
+    private readonly Comparing _comparing;
+    private readonly ShopFacts _shop;
+
+    private DecisionView(OpenBuild open, ShopFacts shop, Comparing comparing, IReadOnlyList<Entry> entries)
+    {
+        (Open, _shop, _comparing, Entries) = (open, shop, comparing, entries);
+        foreach (var entry in entries.Where(e => EntryKind.Find(e.Fact.Kind) is not { Nature: EntryNature.Log })) _seen.Add(entry.Fact.Subject, entry.Fact.Id);
+    }
+
+    public OpenBuild Open { get; }
+
+    public Build Build => Open.Build;
+
+    public IReadOnlyList<Entry> Entries { get; }
+
+    /// <summary>The build as it stands now, or null where there is none of this id.</summary>
+    public static DecisionView? Of(ShopDesk desk, string build)
+    {
+        if (desk.Open(build) is not { } open) return null;
+        var entries = desk.Shop.Store.Journal.Store.Read(build, 0, open.Build.Position);
+        return new(open, desk.Shop.Library.Shop(), desk.Shop.Comparing(open), entries);
+    }
+
+    /// <summary>The last entry on a subject that this view shows.</summary>
+    public Guid? Seen(string subject) => _seen.On(subject);
+
+    public Sheet Sheet(string scenario) => Open.Sheet(scenario, _shop) ?? throw new ArgumentException($"there is no scenario '{scenario}'", nameof(scenario));
+
+    public bool Has(string scenario) => scenario is Option.AsFound || (scenario is Option.Approved && Open.Approval is not null) || Build.Scenarios.ContainsKey(scenario);
+
+    public string Usual => Builds.BuildGlance.Usual(Open, _shop);
+
+    /// <summary>Everything that two sides can be compared between, in the order people think of them.</summary>
+    public IEnumerable<string> Sides =>
+        [Option.AsFound, .. Build.Scenarios.Keys, .. Open.Approval is null ? (string[])[] : [Option.Approved, "approved@"]];
+
+    /// <summary>The sheet as it would be with another option chosen; nothing is written.</summary>
+    public Sheet Preview(string scenario, string slot, string option)
+    {
+        if (_previews.TryGetValue((scenario, slot, option), out var known)) return known;
+        var now = Build.Scenarios[scenario];
+        var tried = now with { Choices = now.Choices.SetItem(slot, option) };
+        return _previews[(scenario, slot, option)] = Open.Plan.Evaluate(Build, _shop, tried, Sheet(scenario));
+    }
+
+    /// <summary>What choosing an option would change everywhere.</summary>
+    public Ripple KnockOn(string scenario, string slot, string option) => Ripple.Between(Sheet(scenario), Preview(scenario, slot, option));
+
+    public Ripple? KnockOn(string from, string to) => _comparing.Ripple(from, to, new Faults());
+}

@@ -1,0 +1,130 @@
+using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Journal;
+using Crossmember.Builds.Slots;
+using Crossmember.Engineering.Calculations;
+using Crossmember.Engineering.Reading;
+using Crossmember.Web.Features.Layout;
+using Microsoft.AspNetCore.Components;
+
+namespace Crossmember.Web.Features.Decisions;
+
+/// <summary>The items of a build, their options side by side, and what each would change before it is chosen.</summary>
+public sealed partial class DecisionsPage
+{
+    private DecisionView? _view;
+    private string _scenario = Option.AsFound, _from = Option.AsFound, _to = Option.AsFound;
+    private Slot? _slot;
+    private string? _lookedAt, _inEffect;
+    private ItemMarks _marks = null!;
+    private List<SheetFinding> _trouble = [];
+    private List<(OptionFacts Facts, InOneBreath? Breath)> _cards = [];
+    private IReadOnlyList<HeldFact> _held = [];
+    private bool _newer, _writing;
+    private string _said = "";
+    private Fault? _refused;
+    private Clash? _clash;
+
+    [Parameter] public string Id { get; set; } = "";
+
+    [SupplyParameterFromQuery(Name = "item")] public string? Item { get; set; }
+
+    [SupplyParameterFromQuery(Name = "in")] public string? In { get; set; }
+
+    [CascadingParameter] public Viewer Viewer { get; set; } = Viewer.Unknown;
+
+    [Inject] private ShopDesk Desk { get; set; } = null!;
+
+    [Inject] private NavigationManager Nav { get; set; } = null!;
+
+    [Inject] private TimeProvider Clock { get; set; } = null!;
+
+    private Sheet Sheet => _view!.Sheet(_scenario);
+
+    private Sheet? Looked => _slot is { } slot && _lookedAt is { } option && option != _inEffect ? _view!.Preview(_scenario, slot.Id, option) : null;
+
+    private bool Locked => _view!.Open.IsReadOnly || !_view.Build.Scenarios.ContainsKey(_scenario);
+
+    /// <summary>Only what is said here, not what the base says, can be taken back to the base.</summary>
+    private bool CanGoBack => !Locked && _slot is { } slot && _view!.Build.Scenarios[_scenario].Choices.ContainsKey(slot.Id);
+
+    private IReadOnlyList<(string, string)> Tried =>
+        [.. Choices.WhatIf(_view!.Build, _view.Build.Scenarios.GetValueOrDefault(_scenario)).Select(w => (w.Key, w.Value.Typed.Length > 0 ? w.Value.Typed : Words.DontKnow))];
+
+    private string? Obstacle => _view!.Build.Scenarios.ContainsKey(_scenario)
+        ? Tried.Count == 0 ? null : $"{Words.Count(Tried.Count, "tried value is", "tried values are")} still in it. Drop them under “Try a value”, or measure them and note them on the option."
+        : $"there is no {Words.WhatIf} yet; make one first.";
+
+    /// <summary>The last decision of this person on this device that still stands.</summary>
+    private Fact? Own => _view!.Entries is var entries && Corrections.Effective(entries) is var standing
+        ? standing.Where(s => s.Source.Fact.Person == Viewer.Person && s.Source.Fact.Device == Viewer.Device && EntryWords.IsDeciding(s.Fact)).Select(s => s.Source.Fact).LastOrDefault() : null;
+
+    protected override void OnInitialized() => Desk.Changed += Heard;
+
+    protected override void OnParametersSet()
+    {
+        if (_view?.Build.Id != Id) Reload();
+        else Arrange();
+    }
+
+    public void Dispose() => Desk.Changed -= Heard;
+
+    private void Reload()
+    {
+        (_view, _newer) = (DecisionView.Of(Desk, Id), false);
+        if (_view is null) return;
+        _held = Desk.Held(Id);
+        Arrange();
+    }
+
+    /// <summary>Everything that follows from the build, the what-if and the item.</summary>
+    private void Arrange()
+    {
+        if (_view is not { } view) return;
+        var scenario = In is { } named && view.Has(named) ? named : view.Usual;
+        if (scenario != _scenario || !view.Sides.Contains(_from) || !view.Sides.Contains(_to))
+            (_scenario, _from, _to) = (scenario, view.Open.Approval is null ? Option.AsFound : Option.Approved, scenario);
+        var slot = Item is { } item ? view.Build.Find(item) : null;
+        if (slot?.Id != _slot?.Id) _lookedAt = null;
+        _slot = slot;
+        _marks = ItemMarks.Of(Sheet, view.Build.Scenarios.GetValueOrDefault(_scenario));
+        _trouble = [.. Sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown)];
+        _inEffect = slot is null ? null : Sheet.Choices[slot.Id].Id;
+        _cards = slot is null ? [] : [.. slot.Options.Select(o => o.Id).Concat(slot.Id == Slot.Root ? [] : [Option.None]).Select(o => Card(view, slot, o))];
+    }
+
+    private (OptionFacts, InOneBreath?) Card(DecisionView view, Slot slot, string option)
+    {
+        var editable = view.Build.Scenarios.ContainsKey(_scenario);
+        // Facts come from the sheet in which the option is chosen, so that "like" and noted values are in them.
+        var sheet = editable ? view.Preview(_scenario, slot.Id, option) : Sheet;
+        var compiled = sheet.InEffect[sheet.Plan.SlotId(slot.Id)] is { } there && there.Body.Id == option ? there : new(slot, slot.Find(option)!, sheet.Plan.Space);
+        var facts = OptionFacts.Of(compiled, sheet.Plan, view.Build, Viewer.Measure);
+        return (facts, editable && option != _inEffect ? InOneBreath.Of(view.KnockOn(_scenario, slot.Id, option), Sheet.Totals, sheet.Totals) : null);
+    }
+
+    private int Count(Verdict verdict) => _trouble.Count(f => f.Finding.Verdict == verdict);
+
+    private string Address(string? item) => AddressIn(item, _scenario);
+
+    private string AddressIn(string? item, string scenario) =>
+        $"builds/{Uri.EscapeDataString(Id)}/decisions?{(item is null ? "" : $"item={Uri.EscapeDataString(item)}&")}in={Uri.EscapeDataString(scenario)}";
+
+    private void SwitchWhatIf(ChangeEventArgs e) => Nav.NavigateTo(AddressIn(_slot?.Id, (string)e.Value!));
+
+    private void Look(string option) => _lookedAt = option;
+
+    private Fact? Find(Guid id) => _view!.Entries.FirstOrDefault(e => e.Fact.Id == id)?.Fact;
+
+    private static Func<string, string?> SentenceOf(Sheet sheet)
+    {
+        var texts = sheet.Findings().ToDictionary(f => f.Id, f => f.Finding.Text, StringComparer.Ordinal);
+        return id => texts.GetValueOrDefault(id);
+    }
+
+    private Func<string, string?> SentenceOf(string side) => _view!.Has(side) ? SentenceOf(_view.Sheet(side)) : _ => null;
+
+    private void Heard(string build)
+    {
+        if (build == Id && !_writing) _ = InvokeAsync(() => { _newer = true; StateHasChanged(); });
+    }
+}

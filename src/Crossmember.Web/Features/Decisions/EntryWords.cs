@@ -1,0 +1,54 @@
+using System.Text.Json.Nodes;
+using Crossmember.Builds.Journal;
+using Crossmember.Builds.Slots;
+
+namespace Crossmember.Web.Features.Decisions;
+
+/// <summary>Tells entries of deciding as sentences: who reads the history should not need the journal's own terms.</summary>
+public static class EntryWords
+{
+    private static readonly HashSet<string> s_deciding =
+    [
+        EntryKind.ScenarioOpened.Name, EntryKind.ScenarioDropped.Name, EntryKind.ChoiceMade.Name, EntryKind.WhatIfSet.Name, EntryKind.ScenarioApproved.Name,
+    ];
+
+    public static bool IsDeciding(Fact fact) => s_deciding.Contains(fact.Kind);
+
+    /// <param name="find">An earlier fact of the build by its id.</param>
+    public static string Say(Fact fact, Build build, Func<Guid, Fact?> find)
+    {
+        if (fact is not { Corrects: { } target }) return Plain(fact, build);
+        if (fact.Payload is not null) return $"put right: {Plain(fact, build)}";
+        return find(target) is { } taken ? $"took back: {Plain(taken, build)}" : "took an entry back";
+    }
+
+    private static string Plain(Fact fact, Build build)
+    {
+        var parts = fact.Subject.Split('/');
+        return fact.Kind switch
+        {
+            "choice.made" => Choice(build, parts, fact.Payload),
+            "what-if.set" => Tried(build, parts, fact.Payload),
+            "scenario.opened" => $"opened the {Words.WhatIf} “{Text(fact.Payload, "title") ?? parts[1]}”{(Text(fact.Payload, "base") is { } b ? $" over {Words.Scenario(b, build)}" : "")}",
+            "scenario.dropped" => $"gave up the {Words.WhatIf} “{parts[1]}”",
+            "scenario.approved" => $"approved “{Words.Scenario(Text(fact.Payload, "scenario") ?? "", build)}”{(Text(fact.Payload, "by") is { Length: > 0 } by ? $"; {by} said yes" : "")}",
+            _ => $"{EntryKind.Find(fact.Kind)?.Says ?? fact.Kind} ({fact.Subject})",
+        };
+    }
+
+    private static string Choice(Build build, string[] parts, JsonNode? payload)
+    {
+        var slot = build.Find(parts[3]);
+        var item = slot?.Title ?? parts[3];
+        var where = Words.Scenario(parts[1], build);
+        return Text(payload, "option") is not { } option ? $"went back to the base for {item}, in {where}"
+            : option == Option.None ? $"left {item} off, in {where}"
+            : $"chose “{(slot is null ? option : Words.OptionTitle(slot, option))}” for {item}, in {where}";
+    }
+
+    private static string Tried(Build build, string[] parts, JsonNode? payload) =>
+        payload?["value"] is { } value ? $"tried {(value is JsonValue v && v.TryGetValue<string>(out var text) ? text : value.ToJsonString())} for {parts[3]}, in {Words.Scenario(parts[1], build)}"
+            : $"dropped the tried value of {parts[3]}, in {Words.Scenario(parts[1], build)}";
+
+    private static string? Text(JsonNode? payload, string key) => payload?[key] is JsonValue v && v.TryGetValue<string>(out var text) ? text : null;
+}
