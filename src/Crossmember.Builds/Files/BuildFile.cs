@@ -35,8 +35,10 @@ public static class BuildFile
         var zip = content.Span.StartsWith("PK"u8);
         var package = zip ? BuildPackage.Open(content, faults) : new(content, new Dictionary<string, ReadOnlyMemory<byte>>());
         if (package is null || JsonText.Open(package.Json, faults) is not { } document) return null;
+        // Half characters, keys that stand twice and numbers beyond a double have no canonical text: after this nobody meets them.
+        if (CanonicalJson.Text(document.RootElement, faults) is null) return null;
         var r = new ObjectReader(document.RootElement, "", faults);
-        if (!IsFormat(r)) return null;
+        if (!IsFormat(r) || !Elements.AreFewEnough(document.RootElement, faults)) return null;
         if (r.Has("journal")) return JournalForm.Read(r, catalogue.Table) is { } journal ? new(null, journal, package.Attachments) : null;
         return SheetForm.Read(r, catalogue.Table) is { } sheet ? new(sheet, null, package.Attachments) : null;
     }
@@ -50,7 +52,7 @@ public sealed record OpenedFile(SheetImport? Sheet, JournalImport? Journal, IRea
     public Slots.Build Build => Sheet?.Build ?? Journal!.Build;
 
     /// <summary>The currency of its shop, else of its prices; null where it has neither.</summary>
-    public string? Currency => Shop.Currency
+    public string? Currency => Shop.Books
         ?? Build.Slots.SelectMany(s => s.Options).SelectMany(o => o.Prices ?? []).Select(p => p.Each?.Currency).FirstOrDefault(c => c is not null);
 
     public Slots.ShopFacts Shop => Sheet?.Shop ?? Journal!.Shop;

@@ -9,6 +9,10 @@ public sealed record BuildPackage(ReadOnlyMemory<byte> Json, IReadOnlyDictionary
 {
     private const int MostFiles = 100_000;
     private const long MostBytes = 2L * 1024 * 1024 * 1024, MostPerAttachment = 200L * 1024 * 1024;
+
+    /// <summary>Photos and documents hardly shrink: what unpacks to more than this many times its size was made to fill a disk.</summary>
+    private const long MostTimes = 100;
+
     private static readonly DateTimeOffset s_stamp = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
     public static BuildPackage? Open(ReadOnlyMemory<byte> content, Faults faults)
@@ -16,7 +20,7 @@ public sealed record BuildPackage(ReadOnlyMemory<byte> Json, IReadOnlyDictionary
         try
         {
             using var zip = new ZipArchive(new MemoryStream(content.ToArray(), false), ZipArchiveMode.Read);
-            return Read(zip, faults);
+            return Read(zip, content.Length, faults);
         }
         catch (InvalidDataException)
         {
@@ -45,19 +49,19 @@ public sealed record BuildPackage(ReadOnlyMemory<byte> Json, IReadOnlyDictionary
         s.Write(content);
     }
 
-    private static BuildPackage? Read(ZipArchive zip, Faults faults)
+    private static BuildPackage? Read(ZipArchive zip, long size, Faults faults)
     {
         if (zip.Entries.Count > MostFiles) faults.Add("", $"the zip holds {zip.Entries.Count} files", $"at most {MostFiles}");
         byte[]? json = null;
         var attachments = new Dictionary<string, ReadOnlyMemory<byte>>(StringComparer.Ordinal);
-        var budget = MostBytes;
+        var budget = Math.Min(MostBytes, JsonText.LargestBytes + (MostTimes * size));
         foreach (var entry in zip.Entries.Take(MostFiles))
         {
             if (entry.FullName == "build.json" && json is null) json = Content(entry, JsonText.LargestBytes, ref budget, faults);
             else if (HashOf(entry.FullName) is not { } hash) faults.Add("/" + ObjectReader.Escape(entry.FullName), "a name that does not belong here", "build.json, and attachments/ named by their content hash");
             else if (Content(entry, MostPerAttachment, ref budget, faults) is not { } bytes) continue;
             else if (Convert.ToHexStringLower(SHA256.HashData(bytes)) != hash) faults.Add("/" + ObjectReader.Escape(entry.FullName), "the content does not match its name", "the SHA-256 of the content");
-            else attachments[hash] = bytes;
+            else if (!attachments.TryAdd(hash, bytes)) faults.Add("/" + ObjectReader.Escape(entry.FullName), "it is in the zip twice", "keep one of the two");
         }
         if (json is null && !faults.Any) faults.Add("", "there is no build.json in the zip", "build.json at its root");
         return faults.Any ? null : new(json!, attachments);
@@ -77,7 +81,7 @@ public sealed record BuildPackage(ReadOnlyMemory<byte> Json, IReadOnlyDictionary
             budget -= n;
             if (bytes.Length + n > most || budget < 0)
             {
-                faults.Add("/" + ObjectReader.Escape(entry.FullName), "it unpacks to more than is allowed", $"at most {most / 1024 / 1024} MiB each and {MostBytes / 1024 / 1024} MiB in all");
+                faults.Add("/" + ObjectReader.Escape(entry.FullName), "it unpacks to more than is allowed", $"at most {most >> 20} MiB each, {MostBytes >> 20} MiB in all, and {MostTimes} times what it takes packed");
                 return null;
             }
             bytes.Write(chunk, 0, n);

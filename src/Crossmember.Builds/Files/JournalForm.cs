@@ -4,6 +4,7 @@ using Crossmember.Builds.Folding;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Slots;
+using Crossmember.Builds.Workshop;
 using Crossmember.Engineering.Reading;
 
 namespace Crossmember.Builds.Files;
@@ -23,15 +24,15 @@ public static class JournalForm
         r.Done();
         if (r.Faults.Any) return null;
         var fold = new StreamFold(table, Lifts.Current);
-        var state = fold.Build(id, entries);
+        var state = fold.Build(id, entries, e => $"/journal/{e.Sequence - 1}/fact/payload");
         var place = new Dictionary<string, string>(StringComparer.Ordinal);
         for (var i = 0; i < entries.Count; i++) place[entries[i].Fact.Subject] = $"/journal/{i}/fact/payload";
         string At(string subject, string inner) => place.TryGetValue(subject, out var p) ? p + inner : "/journal";
         foreach (var u in state.Unreadable) r.Faults.Add("/journal", u.ToString(), "open it with the program that wrote it");
-        foreach (var f in state.Faults) r.Faults.Add(Located(f.Path, place), f.Wrong, f.Right);
+        foreach (var f in state.Faults) r.Faults.Add(f);
         if (r.Faults.Any) return null;
         var facts = ShopOf(shop, r.Faults);
-        foreach (var b in BuildRules.Check(state.Build, table, facts.Currency)) r.Faults.Add(At(b.Subject, b.Inner), b.Wrong, b.Right);
+        foreach (var b in BuildRules.Check(state.Build, table, facts.Books)) r.Faults.Add(At(b.Subject, b.Inner), b.Wrong, b.Right);
         return r.Faults.Any ? null : new(id, state.Build with { Position = 0 }, facts with { Position = 0 }, entries, shop);
     }
 
@@ -66,18 +67,11 @@ public static class JournalForm
         return stream.ToArray();
     }
 
-    private static string Located(string path, Dictionary<string, string> place)
-    {
-        foreach (var subject in place.Keys)
-            if (path.StartsWith(subject, StringComparison.Ordinal) && (path.Length == subject.Length || path[subject.Length] == '/'))
-                return place[subject] + path[subject.Length..];
-        return "/journal";
-    }
-
     private static List<Entry> Entries(ObjectReader r, string id)
     {
         var entries = new List<Entry>();
         var head = Head.Empty;
+        var known = new Dictionary<Guid, Fact>();
         foreach (var (item, pointer) in r.List("journal"))
         {
             var e = new ObjectReader(item, pointer, r.Faults);
@@ -88,16 +82,29 @@ public static class JournalForm
                 return entries;
             }
             head = new(entry.Sequence, entry.Hash);
+            Shape(entry.Fact, e, known);
             entries.Add(entry);
         }
         if (entries.Count == 0 && !r.Faults.Any) r.Faults.Add("/journal", "the journal is empty", "at least the entry that opens the build");
         return entries;
     }
 
+    /// <summary>What a store would have asked before it took the fact in; a kind unknown here is told apart later.</summary>
+    private static void Shape(Fact fact, ObjectReader e, Dictionary<Guid, Fact> known)
+    {
+        if (!known.TryAdd(fact.Id, fact)) e.Faults.Add(e.At("fact") + "/id", "this id stands twice", "every fact has an id of its own");
+        if (EntryKind.Find(fact.Kind) is not { } kind || fact.Schema > kind.Schema) return;
+        if (!Subject.Fits(fact.Subject, kind.Subject)) e.Faults.Add(e.At("fact") + "/subject", $"not a subject of '{kind.Name}'", $"write {kind.Subject}");
+        if (kind.Nature == EntryNature.Log) LogPayloads.Check(fact, e.Faults, e.At("fact") + "/payload");
+        if (fact.Corrects is { } id && (!known.TryGetValue(id, out var target) || id == fact.Id || (target.Kind, target.Subject) != (fact.Kind, fact.Subject)))
+            e.Faults.Add(e.At("fact") + "/corrects", "it corrects no earlier entry of its kind and subject", "a correction keeps kind and subject of what it corrects");
+    }
+
     private static Entry? Entry(ObjectReader e, string id)
     {
-        var before = e.Faults.List.Count;
-        var sequence = e.Number("sequence");
+        var before = e.Faults.Count;
+        var sequence = e.Element("sequence") is { ValueKind: JsonValueKind.Number } n && n.TryGetInt64(out var whole) ? whole : 0;
+        if (sequence < 1) e.Faults.Add(e.At("sequence"), "no sequence", "a whole number from 1");
         var recorded = Instants.Read(e.Text("recorded"));
         byte[]? previous = Hash(e, "previous"), hash = Hash(e, "hash");
         if (recorded is null && e.Has("recorded")) e.Faults.Add(e.At("recorded"), "no instant", "UTC to the millisecond, as 2026-01-31T08:05:00.000Z");
@@ -105,7 +112,7 @@ public static class JournalForm
         if (!e.Has("fact")) e.Missing("fact");
         e.Done();
         if (fact is not null && fact.Stream != id) e.Faults.Add(e.At("fact") + "/stream", $"an entry of '{fact.Stream}'", $"entries of '{id}' only");
-        return e.Faults.List.Count == before ? new(fact!, FactText.Write(fact!), (long)sequence, recorded!.Value, previous!, hash!) : null;
+        return e.Faults.Count == before ? new(fact!, FactText.Write(fact!), sequence, recorded!.Value, previous!, hash!) : null;
     }
 
     private static byte[]? Hash(ObjectReader e, string key)
@@ -123,6 +130,9 @@ public static class JournalForm
         {
             if (FactText.Read(item, r.Faults, pointer) is not { } fact) continue;
             if (fact.Stream != Fact.Shop) r.Faults.Add(pointer + "/stream", $"a fact of '{fact.Stream}'", "facts of the shop only");
+            else if (EntryKind.Find(fact.Kind) is not { } kind || fact.Schema > kind.Schema)
+                r.Faults.Add(pointer + "/kind", new Lifted.Unreadable(fact.Kind, fact.Schema, "this program does not know it").ToString(), "open it with the program that wrote it");
+            else if (!Subject.Fits(fact.Subject, kind.Subject)) r.Faults.Add(pointer + "/subject", $"not a subject of '{kind.Name}'", $"write {kind.Subject}");
             else facts.Add(fact);
         }
         return facts;

@@ -12,6 +12,7 @@ public sealed class SheetForm
     private readonly ParameterTable _table;
     private readonly Faults _faults;
     private readonly List<Draft> _drafts = [];
+    private readonly HashSet<string> _subjects = new(StringComparer.Ordinal);
     private readonly List<Draft> _shop = [];
     private readonly List<(string Hash, byte[] Content)> _documents = [];
 
@@ -22,6 +23,7 @@ public sealed class SheetForm
     {
         var form = new SheetForm(table, r.Faults);
         form.Top(r);
+        form.Subjects();
         return r.Faults.Any ? null : form.Build(r);
     }
 
@@ -45,10 +47,22 @@ public sealed class SheetForm
         r.Done();
     }
 
+    /// <summary>A name becomes part of a subject: one that would lead elsewhere (<c>tires/at33</c>) is no name.</summary>
+    private void Subjects()
+    {
+        foreach (var d in _drafts.Concat(_shop))
+            if (!Subject.Fits(d.Subject, EntryKind.Find(d.Kind)!.Subject) && !_faults.List.Any(f => f.Path.StartsWith(d.Pointer, StringComparison.Ordinal)))
+                _faults.Add(d.Pointer, $"'{d.Subject}' cannot be kept", $"names without slashes and outer blanks, as in {EntryKind.Find(d.Kind)!.Subject}");
+        foreach (var twice in _shop.GroupBy(d => d.Subject).Where(g => g.Count() > 1)) _faults.Add(twice.Last().Pointer, $"there are two '{twice.Key}'", "keep one of the two");
+    }
+
     private static IEnumerable<(string, JsonElement?)> Keep(ObjectReader r, params string[] keys) => [.. keys.Select(k => (k, r.Element(k)))];
 
-    private void Add(string kind, string subject, JsonElement payload, string pointer, string? wrapped = null) =>
+    private void Add(string kind, string subject, JsonElement payload, string pointer, string? wrapped = null)
+    {
         _drafts.Add(new(kind, subject, payload, pointer, wrapped));
+        _subjects.Add(subject);
+    }
 
     private void Slot(ObjectReader r)
     {
@@ -56,7 +70,9 @@ public sealed class SheetForm
         var id = r.Text("id");
         var subject = "slots/" + id;
         if (!id.Split('.').All(Sets.IsMemberName)) _faults.Add(r.At("id"), $"'{id}' is no id of an item", "lower-case words joined by dots and dashes");
-        if (_drafts.Exists(d => d.Subject == subject)) _faults.Add(r.At("id"), $"there are two items '{id}'", "ids are unique");
+        // In a map of choices "note" is a remark.
+        if (id == "note") _faults.Add(r.At("id"), "'note' is kept for remarks", "another id");
+        if (_subjects.Contains(subject)) _faults.Add(r.At("id"), $"there are two items '{id}'", "ids are unique");
         Add("slot.defined", subject, Draft.Object(Keep(r, "parent", "title", "weight", "governs", "note")), r.Pointer);
         if (r.Has("grade") || r.Has("findings")) Add("slot.graded", subject + "/grade", Draft.Object(Keep(r, "grade", "findings")), r.Pointer);
         foreach (var (option, pointer) in r.List("options")) Option(new(option, pointer, _faults), subject);
@@ -69,16 +85,17 @@ public sealed class SheetForm
         var id = r.Text("id");
         var subject = $"{slot}/options/{id}";
         if (!BuildRules.IsId(id)) _faults.Add(r.At("id"), $"'{id}' is no id", "letters, digits, dots and dashes");
-        else if (_drafts.Exists(d => d.Subject == subject)) _faults.Add(r.At("id"), $"there are two options '{id}'", "option ids are unique within their item");
+        else if (_subjects.Contains(subject)) _faults.Add(r.At("id"), $"there are two options '{id}'", "option ids are unique within their item");
         Add("option.stated", subject, Draft.Object(r.Names.Where(n => n != "id").Select(n => (n, r.Element(n)))), r.Pointer);
     }
 
     private void Weighings(ObjectReader r)
     {
+        var taken = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (weighing, pointer) in r.List("weighings"))
         {
             var date = new ObjectReader(weighing, pointer, _faults).OptionalText("date") ?? "";
-            if (_drafts.Exists(d => d.Kind == "weighing.taken" && d.Payload.GetRawText() == weighing.GetRawText()))
+            if (!taken.Add(CanonicalJson.Text(weighing, _faults, pointer) ?? ""))
                 _faults.Add(pointer, "the same weighing stands twice", "keep one of the two");
             Add("weighing.taken", "weighings/" + date, weighing, pointer);
         }
@@ -90,7 +107,7 @@ public sealed class SheetForm
         var id = r.Text("id");
         var subject = "scenarios/" + id;
         if (!BuildRules.IsId(id)) _faults.Add(r.At("id"), $"'{id}' is no id", "letters, digits, dots and dashes");
-        if (_drafts.Exists(d => d.Subject == subject)) _faults.Add(r.At("id"), $"there are two scenarios '{id}'", "ids are unique");
+        if (_subjects.Contains(subject)) _faults.Add(r.At("id"), $"there are two scenarios '{id}'", "ids are unique");
         Add("scenario.opened", subject, Draft.Object(Keep(r, "base", "title", "note")), r.Pointer);
         foreach (var (slot, option, pointer) in r.Map("choices"))
             Add("choice.made", $"{subject}/choices/{slot}", Draft.Object(("option", option)), pointer, "option");
@@ -118,7 +135,7 @@ public sealed class SheetForm
         foreach (var draft in _shop) Apply(draft, f => shop.Apply(draft.Kind, draft.Subject, draft.Payload, draft.Pointer, 0, f));
         if (_faults.Any) return null;
         var build = fold.ToBuild() with { Position = 0 };
-        foreach (var broken in BuildRules.Check(build, _table, shop.ToShop().Currency)) _faults.Add(Locate(broken), broken.Wrong, broken.Right);
+        foreach (var broken in BuildRules.Check(build, _table, shop.ToShop().Books)) _faults.Add(Locate(broken), broken.Wrong, broken.Right);
         if (_faults.Any) return null;
         return new(_id, build, shop.ToShop(), FactsOf(_id, _id, _drafts), FactsOf(Fact.Shop, _id, _shop), _documents,
             id => FactsOf(id, id, _drafts));

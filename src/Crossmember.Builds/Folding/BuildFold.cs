@@ -42,11 +42,11 @@ public sealed class BuildFold
     {
         _rest = _rest with { Position = Math.Max(_rest.Position, sequence) };
         if (EntryKind.Find(kind) is { Nature: EntryNature.Log } log && log != EntryKind.WeighingTaken) return;
-        var before = faults.List.Count;
+        var before = faults.Count;
         var r = new ObjectReader(payload, pointer, faults);
         if (!r.IsObject) return;
         var change = Reading(kind, subject.Split('/'), r, faults);
-        if (faults.List.Count == before) change?.Invoke();
+        if (faults.Count == before) change?.Invoke();
     }
 
     public Build ToBuild() => _rest with

@@ -11,6 +11,8 @@ public sealed record RuleBroken(string Subject, string Inner, string Wrong, stri
 /// <summary>What must hold across subjects: references, cycles, members, reserved ids. Checked on import and in every appending transaction.</summary>
 public sealed class BuildRules
 {
+    private const int LongestChain = 100;
+
     private readonly List<RuleBroken> _broken = [];
     private readonly Build _build;
     private readonly ParameterTable _table;
@@ -64,17 +66,16 @@ public sealed class BuildRules
             if (slot.Id == Slot.Root) continue;
             if (slot.Parent is null) Break(subject, "/parent", "only the root is without a parent", "name the item it belongs to");
             else if (!_slots.ContainsKey(slot.Parent)) Break(subject, "/parent", $"there is no item '{slot.Parent}'", NearestSlot(slot.Parent));
-            else if (Circles(slot.Id, id => Find(id)?.Parent)) Break(subject, "/parent", "it is its own ancestor", "a parent nearer to the vehicle");
+            else if (IsEndless(slot.Id, id => Find(id)?.Parent)) Break(subject, "/parent", $"it is its own ancestor, or lies more than {LongestChain} deep", "a parent nearer to the vehicle");
         }
     }
 
-    internal static bool Circles(string start, Func<string, string?> next)
+    /// <summary>Whether a chain comes back to itself, or is longer than anything on a vehicle: whoever follows it must come to an end.</summary>
+    internal static bool IsEndless(string start, Func<string, string?> next)
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        for (var at = next(start); at is not null && seen.Add(at); at = next(at))
-            if (at == start)
-                return true;
-        return false;
+        var at = next(start);
+        for (var n = 0; at is not null && n < LongestChain; n++) at = next(at);
+        return at is not null;
     }
 
     private void Scenarios()
@@ -85,7 +86,7 @@ public sealed class BuildRules
             if (s.Id is Option.AsFound or Option.None or Option.Approved) Break(subject, "/id", $"'{s.Id}' is reserved", "another id");
             if (!IsId(s.Id)) Break(subject, "/id", $"'{s.Id}' is no id", "letters, digits, dots and dashes");
             if (s.Base is { } b && !_build.Scenarios.ContainsKey(b)) Break(subject, "/base", $"there is no scenario '{b}'", $"one of: {string.Join(", ", _build.Scenarios.Keys)}");
-            else if (Circles(s.Id, id => _build.Scenarios.GetValueOrDefault(id)?.Base)) Break(subject, "/base", "it is its own base", "a base that does not rest on it");
+            else if (IsEndless(s.Id, id => _build.Scenarios.GetValueOrDefault(id)?.Base)) Break(subject, "/base", $"it is its own base in the end, or stands on more than {LongestChain}", "a base that does not rest on it");
             Choices(s.Choices, subject, "/choices/");
             foreach (var (key, _) in s.WhatIf) Members(key, $"{subject}/what-ifs/{key}", "");
             var faults = new Faults();

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Crossmember.Builds.Journal;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Reading;
 using Crossmember.Planning;
@@ -9,6 +10,8 @@ namespace Crossmember.Builds.Folding;
 /// <summary>Reads prices and hours.</summary>
 public static class CostReader
 {
+    private const double LargestMean = 1e6;
+
     public static readonly string[] Categories = ["parts", "materials", "freight", "core", "outside-work", "supplies"];
 
     public static PriceLine? Price(ObjectReader r)
@@ -26,6 +29,7 @@ public static class CostReader
     public static HoursLine? Hours(ObjectReader r)
     {
         var trade = r.Text("trade");
+        if (trade.Length > 0 && !Subject.Fits("trades/" + trade, EntryKind.TradeRated.Subject)) r.Faults.Add(r.At("trade"), $"'{trade}' is no name of a trade", "words without slashes");
         if (r.OptionalFlag("drop") == true) return new(trade, null, [], true);
         var driver = r.Map("driver").Select(d => KeyValuePair.Create(d.Name, r.NumberOf(d.Value, d.Pointer) ?? 0)).ToList();
         if (driver.Sum(d => d.Value * d.Value) > 1 + 1e-12) r.Faults.Add(r.At("driver"), "the squares of the drivers add to more than 1", "at most 1");
@@ -73,8 +77,10 @@ public static class CostReader
             Distribution.Lognormal l => l.Median <= 0 || l.Factor < 1 ? "a median of zero or a factor below 1" : null,
             _ => null,
         };
+        // What grows without bound would overflow every sum it enters.
+        if (wrong is null && !(d.Mean <= LargestMean)) wrong = "a mean of more than a million";
         if (wrong is null) return true;
-        r.Faults.Add(r.Pointer, wrong, "0 <= low <= mode <= high; median more than 0, factor at least 1");
+        r.Faults.Add(r.Pointer, wrong, "0 <= low <= mode <= high; median more than 0, factor at least 1; a mean of at most a million");
         return false;
     }
 

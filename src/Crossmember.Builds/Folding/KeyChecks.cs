@@ -18,10 +18,21 @@ public static class KeyChecks
     /// <summary>Two patterns with equally many stars that meet leave open which one counts.</summary>
     public static void NoTies(IReadOnlyList<string> keys, string pointer, Faults faults)
     {
-        for (var i = 0; i < keys.Count; i++)
+        // Keys with stars at the same places meet only if they are the same; so only kinds of keys are held against each other.
+        var kinds = keys.Where(k => Stars(k) > 0).Distinct().GroupBy(k => string.Concat(k.Split('.').Select(s => s == "*" ? '*' : '-'))).ToList();
+        for (var i = 0; i < kinds.Count; i++)
             for (var j = 0; j < i; j++)
-                if (keys[i] != keys[j] && Stars(keys[i]) == Stars(keys[j]) && Stars(keys[i]) > 0 && Meet(keys[i], keys[j]))
-                    faults.Add(pointer + "/" + ObjectReader.Escape(keys[i]), $"it meets '{keys[j]}' with equally many stars", "write the meeting keys out");
+                if (kinds[i].Key.Length == kinds[j].Key.Length && Stars(kinds[i].First()) == Stars(kinds[j].First()))
+                    Ties(kinds[j], kinds[i], pointer, faults);
+    }
+
+    private static void Ties(IGrouping<string, string> earlier, IGrouping<string, string> later, string pointer, Faults faults)
+    {
+        string Exact(string key) => string.Join('.', key.Split('.').Where((_, i) => earlier.Key[i] == '-' && later.Key[i] == '-'));
+        var known = earlier.GroupBy(Exact).ToDictionary(g => g.Key, g => g.First());
+        foreach (var key in later)
+            if (known.TryGetValue(Exact(key), out var met))
+                faults.Add(pointer + "/" + ObjectReader.Escape(key), $"it meets '{met}' with equally many stars", "write the meeting keys out");
     }
 
     public static int Stars(string key) => key.Split('.').Count(s => s == "*");

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
-using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Reading;
 
@@ -19,15 +17,5 @@ public static class ScenarioReader
             r.Text("shown"), r.OptionalText("by") ?? "");
         r.Done();
         return made;
-    }
-
-    /// <summary>A what-if value: text or number (assumed), or <c>{"value","basis"}</c>; null drops. False where it was no value.</summary>
-    public static bool WhatIf(string key, JsonElement value, string pointer, string keyPointer, ParameterTable table, Faults faults, out Stated? stated)
-    {
-        stated = null;
-        if (KeyChecks.Known(key, keyPointer, table, faults) is not { } pattern) return false;
-        if (value.ValueKind == JsonValueKind.Null) return true;
-        stated = ValueReader.Stated(value, pointer, pattern, faults);
-        return stated is not null;
     }
 }

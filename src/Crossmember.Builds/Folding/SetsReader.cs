@@ -35,6 +35,7 @@ public static class SetsReader
             var at = $"{pointer}/{i++}";
             if (r.TextOf(item, at) is not { } member) continue;
             if (!Sets.IsMemberName(member)) r.Faults.Add(at, $"'{member}' is no name of a member", "lower-case letters, digits and dashes");
+            else if (member == "note") r.Faults.Add(at, "'note' is kept for remarks", "another name");
             else if (!seen.Add(member)) r.Faults.Add(at, $"'{member}' stands twice", "keep one of the two");
             else yield return member;
         }

@@ -18,7 +18,7 @@ public static class SlotReader
             Weight = r.OptionalNumber("weight") ?? 1,
             Governs = r.Element("governs") is { ValueKind: not JsonValueKind.Null } g ? GovernsReader.Read(g, r.At("governs"), table, r.Faults) : [],
         };
-        if (slot.Weight < 0) r.Faults.Add(r.At("weight"), $"a weight of {slot.Weight}", "zero or more");
+        if (slot.Weight is < 0 or > 1e6) r.Faults.Add(r.At("weight"), $"a weight of {slot.Weight}", "zero to a million");
         r.Done();
         return slot;
     }

@@ -32,7 +32,7 @@ internal sealed class SlotRules(BuildRules rules, Slot slot)
     {
         if (option.Like is not { } like) return true;
         if (like == Option.None || slot.Find(like) is null) rules.Break(subject, "/like", $"'{slot.Id}' has no option '{like}' to start from", rules.OptionsOf(slot.Id));
-        else if (BuildRules.Circles(option.Id, id => slot.Find(id)?.Like)) rules.Break(subject, "/like", "it is like itself in the end", "a chain that ends at an option of its own");
+        else if (BuildRules.IsEndless(option.Id, id => slot.Find(id)?.Like)) rules.Break(subject, "/like", "it is like itself in the end, or at the end of too long a chain", "a chain that ends at an option of its own");
         else return true;
         return false;
     }

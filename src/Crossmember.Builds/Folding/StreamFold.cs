@@ -14,7 +14,8 @@ public sealed record StreamState(Build Build, IReadOnlyList<Lifted.Unreadable> U
 /// <summary>Entries to build: corrections put in place, what is overtaken left out, old payloads lifted, the rest folded in order.</summary>
 public sealed class StreamFold(ParameterTable table, Lifts lifts)
 {
-    public StreamState Build(string id, IEnumerable<Entry> entries) => Fold(new(id, table), entries);
+    /// <param name="pointer">Where the payload of an entry stands, for faults; its subject where nothing is given.</param>
+    public StreamState Build(string id, IEnumerable<Entry> entries, Func<Entry, string>? pointer = null) => Fold(new(id, table), entries, pointer);
 
     /// <summary>Goes on from an earlier fold; only for entries that correct nothing before them.</summary>
     public StreamState Continue(Build from, IEnumerable<Entry> entries) => Fold(new(from, table), entries);
@@ -29,7 +30,7 @@ public sealed class StreamFold(ParameterTable table, Lifts lifts)
         return fold.ToShop();
     }
 
-    private StreamState Fold(BuildFold fold, IEnumerable<Entry> entries)
+    private StreamState Fold(BuildFold fold, IEnumerable<Entry> entries, Func<Entry, string>? pointer = null)
     {
         var (unreadable, faults) = (new List<Lifted.Unreadable>(), new Faults());
         var standing = Corrections.Effective(entries);
@@ -40,7 +41,7 @@ public sealed class StreamFold(ParameterTable table, Lifts lifts)
         var living = LivingEntries.Of(standing);
         foreach (var s in living)
             if (lifts.Lift(s) is Lifted.Readable { Payload: var payload })
-                fold.Apply(s.Fact.Kind, s.Fact.Subject, JsonSerializer.SerializeToElement(payload), s.Fact.Subject, s.Source.Sequence, faults);
+                fold.Apply(s.Fact.Kind, s.Fact.Subject, JsonSerializer.SerializeToElement(payload), pointer?.Invoke(s.Source) ?? s.Fact.Subject, s.Source.Sequence, faults);
         return new(fold.ToBuild(), unreadable, faults.List, LivingEntries.Sequences(living));
     }
 }

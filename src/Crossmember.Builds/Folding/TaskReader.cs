@@ -12,12 +12,13 @@ public static class TaskReader
         _ = r.OptionalText("title");
         _ = r.OptionalText("trade");
         _ = r.OptionalText("vendor");
+        _ = r.OptionalText("calendar");
         var duration = r.OptionalNumber("duration");
         if (duration is < 0) r.Faults.Add(r.At("duration"), "a duration below zero", "zero or more whole hours");
         if (r.Object("distribution") is { } d) CostReader.DistributionOf(d);
         _ = r.OptionalFlag("unbroken");
         _ = r.OptionalFlag("outside");
-        foreach (var (_, value, pointer) in r.Map("uses")) r.NumberOf(value, pointer);
+        foreach (var (_, value, pointer) in r.Map("uses").Concat(r.Map("driver"))) r.NumberOf(value, pointer);
         return new(id, duration, string.Join("; ", Links(r, "after").Concat(Links(r, "before"))));
     }
 

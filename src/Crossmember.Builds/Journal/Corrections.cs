@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 
 namespace Crossmember.Builds.Journal;
@@ -6,6 +7,9 @@ namespace Crossmember.Builds.Journal;
 /// <param name="Correction">The correction whose payload stands here; null where the entry was never corrected.</param>
 public sealed record Standing(Entry Entry, Entry? Correction)
 {
+    /// <summary>Sequences of all its corrections: each may name the one before it, so none can be left out where the entry is kept.</summary>
+    public ImmutableArray<long> CorrectedAt { get; init; } = [];
+
     /// <summary>The entry whose words count.</summary>
     public Entry Source => Correction ?? Entry;
 
@@ -31,7 +35,7 @@ public static class Corrections
         foreach (var entry in entries)
         {
             if (entry.Fact.Corrects is { } target && place.TryGetValue(target, out var at))
-                list[at] = list[at] with { Correction = entry };
+                list[at] = list[at] with { Correction = entry, CorrectedAt = list[at].CorrectedAt.Add(entry.Sequence) };
             else
             {
                 at = list.Count;

@@ -13,7 +13,7 @@ public static class FactShape
             faults.Add(fact.Subject, $"'{fact.Kind}' is no kind of entry", $"nearest known kind: {Nearest.To(fact.Kind, EntryKind.All.Select(k => k.Name))}");
             return null;
         }
-        var before = faults.List.Count;
+        var before = faults.Count;
         if (fact.Schema < 1 || fact.Schema > kind.Schema)
             faults.Add(fact.Subject, $"schema {fact.Schema} of '{kind.Name}' is not known here", $"write schema {kind.Schema}, or bring this program up to date");
         if (!Subject.Fits(fact.Subject, kind.Subject)) faults.Add(fact.Subject, $"not a subject of '{kind.Name}'", $"write {kind.Subject}");
@@ -21,6 +21,6 @@ public static class FactShape
         if (fact.Id == Guid.Empty) faults.Add(fact.Subject, "the fact has no id", "give it a UUID");
         if (fact.Stream.Length == 0) faults.Add(fact.Subject, "the fact names no stream", $"write '{Fact.Shop}' or the id of a build");
         if (fact.Person.Length == 0) faults.Add(fact.Subject, "the fact names no person", "say who says it");
-        return faults.List.Count > before ? null : FactText.Write(fact, faults);
+        return faults.Count > before ? null : FactText.Write(fact, faults);
     }
 }

@@ -34,7 +34,7 @@ public static class FactText
     /// <summary>Reads a fact, or answers null with located faults. The text need not be canonical: compare with <see cref="Write(Fact)"/> where bytes matter.</summary>
     public static Fact? Read(JsonElement element, Faults faults, string pointer = "")
     {
-        var before = faults.List.Count;
+        var before = faults.Count;
         var reader = new ObjectReader(element, pointer, faults);
         if (!reader.IsObject) return null;
         var fact = new Fact(
@@ -46,7 +46,7 @@ public static class FactText
         reader.Done();
         if (reader.Has("payload") && fact is { Payload: null, Corrects: null })
             faults.Add(reader.At("payload"), "an empty payload voids an entry, but none is named", "name the entry in 'corrects', or give the payload");
-        return faults.List.Count == before ? fact : null;
+        return faults.Count == before ? fact : null;
     }
 
     /// <summary>Reads a fact from its text, or answers null with located faults.</summary>

@@ -42,8 +42,18 @@ public sealed class Journal(IJournalStore store, TimeProvider clock, IAppendRule
         });
 
     /// <summary>Takes in the entries of one stream as another copy of it has them, stamps and all: only a true extension of what is here.</summary>
+    /// <param name="beside">Facts that come with it, appended in the same transaction: all of it or nothing.</param>
+    /// <param name="rehearsal">Only says what would come of it.</param>
     /// <returns>How many entries were appended, or a fault at the first entry that differs.</returns>
-    public ImportOutcome Import(IReadOnlyList<Entry> entries) => store.Transact(tx => StreamImport.Import(entries, tx));
+    public ImportOutcome Import(IReadOnlyList<Entry> entries, IReadOnlyList<Fact>? beside = null, bool rehearsal = false) =>
+        store.Transact(tx =>
+        {
+            var outcome = StreamImport.Import(entries, tx);
+            if (outcome.Fault is null && beside is { Count: > 0 })
+                outcome = StreamImport.With(outcome, new AppendUnit(tx, _rules, clock.GetUtcNow(), Arrival.Online).Append(beside));
+            if (rehearsal || outcome.Fault is not null) tx.Abandon();
+            return outcome;
+        });
 
     private static IEnumerable<List<int>> Units(IReadOnlyList<Fact> facts, Arrival arrival)
     {

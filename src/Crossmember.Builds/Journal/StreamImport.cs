@@ -27,6 +27,17 @@ internal static class StreamImport
         return new(added.Count, null);
     }
 
+    /// <summary>What came of a stream and the facts appended beside it.</summary>
+    public static ImportOutcome With(ImportOutcome stream, IReadOnlyList<AppendOutcome> beside)
+    {
+        var (refused, conflict) = (beside.OfType<AppendOutcome.Refused>().FirstOrDefault(), beside.OfType<AppendOutcome.Conflict>().FirstOrDefault());
+        if (refused is not null) return new(0, refused.Fault);
+        if (conflict is not null) return new(0, new(conflict.Subject, "something else was said here first", "import it again"));
+        if (beside.FirstOrDefault(o => o is not (AppendOutcome.Appended or AppendOutcome.Acknowledged)) is { } waits)
+            return new(0, new(FactText.Id(waits.FactId), "this fact waits for a person's decision", "decide on it first"));
+        return stream with { Appended = stream.Appended + beside.Count(o => o is AppendOutcome.Appended) };
+    }
+
     private static string? Wrong(Entry entry, string stream, Head head, IReadOnlyList<Entry> here, IJournalTransaction tx)
     {
         if (!entry.Follows(head)) return "the chain of hashes is broken here";

@@ -43,6 +43,9 @@ public sealed record ShopFacts
 {
     public string? Currency { get; init; }
 
+    /// <summary>The currency its amounts are in: its own, else that of its rates.</summary>
+    public string? Books => Currency ?? Rates.Values.FirstOrDefault(r => r is not null)?.Currency;
+
     /// <summary>Hourly rate by trade; null for a trade without one.</summary>
     public ImmutableSortedDictionary<string, Planning.Money?> Rates { get; init; } = ImmutableSortedDictionary.Create<string, Planning.Money?>(StringComparer.Ordinal);
 

@@ -20,8 +20,9 @@ public sealed record ResolvedOption(Option Body, ImmutableArray<ImmutableArray<K
         var from = Resolve(slot, source, seen);
         var inherited = from.Layers;
         // A measurement belongs to the physical part: only the same part, refurbished, keeps it.
-        if (option.Class != OptionClass.Refurbish)
-            inherited = inherited.SetItem(0, [.. inherited[0].Where(v => v.Value.Basis != Basis.Measured)]);
+        // Every other layer holds what was noted, of the source and of what the source is like in turn.
+        if ((option.Class ?? from.Body.Class) != OptionClass.Refurbish)
+            inherited = [.. inherited.Select((layer, i) => i % 2 == 0 ? [.. layer.Where(v => v.Value.Basis != Basis.Measured)] : layer)];
         return new(WithDefaults(Over(option, from.Body)), [noted, own, .. inherited], from.Root);
     }
 

@@ -23,18 +23,15 @@ public sealed class ImportingBuilds(Journal.Journal journal, IAttachmentStore at
         if (file.Currency is { } theirs && Currency() is { } ours && ours != theirs)
             faults.Add("/shop/currency", $"prices in {theirs}", $"the shop keeps its books in {ours}: convert them first");
         if (faults.Any) return null;
-        foreach (var (hash, content) in file.Attachments) Keep(hash, content.ToArray(), "from the file", faults);
-        foreach (var (hash, content) in file.Sheet?.Documents ?? []) Keep(hash, content, "document", faults);
-        if (faults.Any) return null;
-        return file.Sheet is { } sheet ? Sheet(sheet, into, faults) : Journal(file.Journal!, into, faults);
+        return file.Sheet is { } sheet ? Sheet(sheet, file, into, faults) : Journal(file.Journal!, file, into, faults);
     }
 
     private string? Currency()
     {
         var fold = new ShopFold();
-        foreach (var s in Corrections.Effective(journal.Store.Read(Fact.Shop)).Where(s => s.Fact.Kind == EntryKind.ShopOpened.Name))
+        foreach (var s in Corrections.Effective(journal.Store.Read(Fact.Shop)).Where(s => s.Fact.Kind == EntryKind.ShopOpened.Name || s.Fact.Kind == EntryKind.TradeRated.Name))
             fold.Apply(s.Fact.Kind, s.Fact.Subject, System.Text.Json.JsonSerializer.SerializeToElement(s.Payload), "", 0, new());
-        return fold.ToShop().Currency;
+        return fold.ToShop().Books;
     }
 
     private void Keep(string hash, byte[] content, string name, Faults faults)
@@ -42,7 +39,7 @@ public sealed class ImportingBuilds(Journal.Journal journal, IAttachmentStore at
         if (!attachments.Has(hash)) attachments.Keep(new MemoryStream(content), "application/octet-stream", name, faults);
     }
 
-    private Imported? Sheet(SheetImport sheet, string? into, Faults faults)
+    private Imported? Sheet(SheetImport sheet, OpenedFile file, string? into, Faults faults)
     {
         if (into is not null && (into == Fact.Shop || !BuildRules.IsId(into)))
         {
@@ -55,49 +52,51 @@ public sealed class ImportingBuilds(Journal.Journal journal, IAttachmentStore at
             var id = (into ?? sheet.Id) + (n == 1 ? "" : $"-{n}");
             var facts = id == sheet.Id ? sheet.Facts : sheet.FactsAs(id);
             var here = journal.Store.Read(id, 0, facts.Count);
-            if (here.Count == 0) return Append(sheet, id, facts, n > 1, faults);
+            if (here.Count == 0) return Append(sheet, file, id, facts, n > 1, faults);
             if (here.Count == facts.Count && here.Zip(facts).All(p => p.First.Fact.Id == p.Second.Id)) return new(id, 0, [$"{id} holds this sheet already"]);
         }
         faults.Add("", $"there are a thousand builds called {into ?? sheet.Id}", "give the file another id");
         return null;
     }
 
-    private Imported? Append(SheetImport sheet, string id, IReadOnlyList<Fact> facts, bool renamed, Faults faults)
+    private Imported? Append(SheetImport sheet, OpenedFile file, string id, IReadOnlyList<Fact> facts, bool renamed, Faults faults)
     {
-        if (!AppendAll(facts, faults)) return null;
-        AddShop(sheet.ShopFacts, TradesOf(sheet.Build), faults);
+        if (Write([], [.. facts, .. ShopOf(sheet.ShopFacts, TradesOf(sheet.Build))], file, faults) is null) return null;
         if (renamed) _remarks.Add($"a build of that id with other content is here already: this one is now {id}");
-        return faults.Any ? null : new(id, facts.Count, [.. _remarks]);
+        return new(id, facts.Count, [.. _remarks]);
     }
 
-    private bool AppendAll(IReadOnlyList<Fact> facts, Faults faults)
+    /// <summary>Entries appended, or null with a fault. Rehearsed first: files are kept only for what will be written, and what is written has its files.</summary>
+    private int? Write(IReadOnlyList<Entry> entries, IReadOnlyList<Fact> facts, OpenedFile file, Faults faults)
     {
-        foreach (var outcome in journal.Append(facts, Arrival.Online))
-            if (outcome is AppendOutcome.Refused { Fault: var fault }) faults.Add(fault);
-            else if (outcome is AppendOutcome.Conflict c) faults.Add(c.Subject, "somebody else wrote here at the same moment", "import it again");
-        return !faults.Any;
+        var outcome = journal.Import(entries, facts, rehearsal: true);
+        if (outcome.Fault is null)
+        {
+            foreach (var (hash, content) in file.Attachments) Keep(hash, content.ToArray(), "from the file", faults);
+            foreach (var (hash, content) in file.Sheet?.Documents ?? []) Keep(hash, content, "document", faults);
+            if (faults.Any) return null;
+            outcome = journal.Import(entries, facts);
+        }
+        if (outcome.Fault is { } fault) faults.Add(fault);
+        return faults.Any ? null : outcome.Appended;
     }
 
-    private Imported? Journal(JournalImport form, string? into, Faults faults)
+    private Imported? Journal(JournalImport form, OpenedFile file, string? into, Faults faults)
     {
         if (into is not null && into != form.Id)
         {
             faults.Add("/id", $"a journal keeps its own id '{form.Id}'", "leave --into out, or import a sheet form");
             return null;
         }
-        var outcome = journal.Import(form.Entries);
-        if (outcome.Fault is { } fault)
-        {
-            faults.Add(fault);
-            return null;
-        }
-        AddShop(form.ShopFacts, [], faults);
-        if (outcome.Appended == 0) _remarks.Add($"{form.Id} holds this journal already");
-        return faults.Any ? null : new(form.Id, outcome.Appended, [.. _remarks]);
+        var here = journal.Store.Head(form.Id).Sequence;
+        if (Write(form.Entries, ShopOf(form.ShopFacts, []), file, faults) is null) return null;
+        var appended = (int)Math.Max(0, form.Entries.Count - here);
+        if (appended == 0) _remarks.Add($"{form.Id} holds this journal already");
+        return new(form.Id, appended, [.. _remarks]);
     }
 
-    /// <summary>The shop's own word stands: only what it has not said yet is added.</summary>
-    private void AddShop(IReadOnlyList<Fact> facts, IEnumerable<string> trades, Faults faults)
+    /// <summary>What to add to the shop's stream. The shop's own word stands: only what it has not said yet is added.</summary>
+    private List<Fact> ShopOf(IReadOnlyList<Fact> facts, IEnumerable<string> trades)
     {
         var shop = journal.Store.Read(Fact.Shop);
         var said = shop.Select(e => e.Fact.Subject).ToHashSet(StringComparer.Ordinal);
@@ -107,7 +106,7 @@ public sealed class ImportingBuilds(Journal.Journal journal, IAttachmentStore at
             _remarks.Add($"the shop has its own {kept}: the file's was left out");
         foreach (var trade in trades.Select(t => "trades/" + t).Where(s => !said.Contains(s) && fresh.TrueForAll(f => f.Subject != s)).Distinct())
             fresh.Add(Trade(trade));
-        if (fresh.Count > 0) AppendAll(fresh, faults);
+        return fresh;
     }
 
     private static bool Says(IReadOnlyList<Entry> shop, Fact fact) =>

@@ -8,10 +8,10 @@ namespace Crossmember.Builds.Workshop;
 /// <summary>What the payloads of log entries must hold. They do not enter the build; projections read them.</summary>
 internal static class LogPayloads
 {
-    public static void Check(Fact fact, Faults faults)
+    public static void Check(Fact fact, Faults faults, string? pointer = null)
     {
         if (fact.Payload is null) return;
-        var r = new ObjectReader(JsonSerializer.SerializeToElement(fact.Payload), fact.Subject, faults);
+        var r = new ObjectReader(JsonSerializer.SerializeToElement(fact.Payload), pointer ?? fact.Subject, faults);
         if (!r.IsObject) return;
         switch (fact.Kind)
         {

@@ -10,15 +10,16 @@ public sealed class Faults
 
     public IReadOnlyList<Fault> List => _list;
 
-    public bool Any => _list.Count > 0;
+    public bool Any => Count > 0;
 
-    public void Add(string path, string wrong, string right)
-    {
-        if (_list.Count < Shown) _list.Add(new(path, wrong, right));
-    }
+    /// <summary>All that were found, also those beyond what is shown.</summary>
+    public int Count { get; private set; }
+
+    public void Add(string path, string wrong, string right) => Add(new(path, wrong, right));
 
     public void Add(Fault fault)
     {
+        Count++;
         if (_list.Count < Shown) _list.Add(fault);
     }
 }
