@@ -14,10 +14,9 @@ internal static class CommandLine
     public static Outcome Run(IReadOnlyList<string> args, Terminal terminal)
     {
         var line = Compose().Parse(args, s_parser);
-        if (line.Action is { } shows && line.Errors.Count == 0)
+        if (line.Action is not null && line.Errors.Count == 0)
         {
             line.Invoke(new() { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
-            _ = shows;
             return new Outcome.Shown();
         }
         if (Misuse.Of(line) is { } misused) return misused;

@@ -8,8 +8,11 @@ using Crossmember.Engineering.Reading;
 namespace Crossmember.Cli;
 
 /// <summary>BUILD on a command line: a file if one of that name exists, else the id of a stored build.</summary>
-internal sealed record NamedBuild(string Name, OpenBuild Open, Comparing Comparing, (long Build, long Shop) Position)
+internal sealed record NamedBuild(string Name, OpenBuild Open, Comparing Comparing, bool IsFile)
 {
+    /// <summary>Where the streams stood that a sheet was made from; a file has none.</summary>
+    public (long Build, long Shop) PositionOf(Sheet sheet) => IsFile ? (0, 0) : (sheet.Build.Position, sheet.Shop.Position);
+
     public static Outcome With(string name, ShopAddress address, Terminal terminal, Func<NamedBuild, Outcome> work)
     {
         if (File.Exists(name)) return OfFile(name, work);
@@ -19,7 +22,8 @@ internal sealed record NamedBuild(string Name, OpenBuild Open, Comparing Compari
         if (shop.Library.Open(name) is not { } open)
             return Outcome.Faulty(name, "there is no such file and no stored build of this id", $"stored: {string.Join(", ", shop.Store.Builds().Select(b => b.Id))}");
         foreach (var u in open.State.Unreadable) terminal.Say($"{name}: open for reading only: {u}");
-        return work(new(name, open, shop.Comparing(open), (open.Build.Position, shop.Library.Shop().Position)));
+        foreach (var fault in open.State.Faults) terminal.Say($"{name}: {fault}");
+        return work(new(name, open, shop.Comparing(open), IsFile: false));
     }
 
     private static Outcome OfFile(string name, Func<NamedBuild, Outcome> work)
@@ -29,6 +33,6 @@ internal sealed record NamedBuild(string Name, OpenBuild Open, Comparing Compari
         var open = new OpenBuild(new(file.Build, [], [], []), Catalogue.Shipped);
         var fold = new StreamFold(Catalogue.Shipped.Table, Lifts.Current);
         StateThen Then(long position) => new(fold.Build(file.Id, (file.Journal?.Entries ?? []).Where(e => e.Sequence <= position)).Build, _ => file.Shop);
-        return work(new(name, open, new(open, file.Shop, Then), (0, 0)));
+        return work(new(name, open, new(open, file.Shop, Then), IsFile: true));
     }
 }

@@ -1,14 +1,13 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Crossmember.Engineering.Quantities;
 
 namespace Crossmember.Cli.Tests;
 
 /// <summary>A build file of 33 items by somebody who knew the format and nothing else, against tables made by hand before anything ran (README.md beside it).</summary>
 public sealed class OutsideTests
 {
-    private static readonly string s_folder = Path.Combine(AppContext.BaseDirectory, "Outside");
-    private static readonly JsonNode s_expected = JsonNode.Parse(File.ReadAllText(Path.Combine(s_folder, "expected.json")))!;
+    private static readonly string s_folder = HandTable.Folder;
+    private static readonly JsonNode s_expected = HandTable.Expected;
 
     public static TheoryData<string, string> Pairs =>
         [.. s_expected["rows"]!.AsArray().Select(r => ((string)r!["pair"]![0]!, (string)r["pair"]![1]!)).Distinct().Select(p => new TheoryDataRow<string, string>(p.Item1, p.Item2))];
@@ -31,8 +30,8 @@ public sealed class OutsideTests
             if (Differently(want!)) continue;
             Assert.True(rows.TryGetValue(Identity(want), out var got), $"{from} to {to}: no row {want!.ToJsonString()}");
             Assert.Equal((string?)want!["state"], (string?)got!["state"]);
-            Same(want["from"], got["from"], got);
-            Same(want["to"], got["to"], got);
+            HandTable.Same(want["from"], got["from"], got);
+            HandTable.Same(want["to"], got["to"], got);
             if (want["because"] is JsonArray because) Assert.Equal(because.Select(b => (string)b!).Order(StringComparer.Ordinal), got["because"]!.AsArray().Select(b => (string)b!));
             compared++;
         }
@@ -46,11 +45,11 @@ public sealed class OutsideTests
         using var place = new Place();
         var check = place.Run("check", Path.Combine(s_folder, "ostler.json"), "--scenario", scenario, "--json").Json;
         var want = s_expected["checks"]![scenario]!;
-        Number(want["totals"]!["mass"]!["value"], check["totals"]!["mass"]!["value"], "mass");
+        HandTable.Number(want["totals"]!["mass"]!["value"], check["totals"]!["mass"]!["value"], "mass");
         Assert.Equal(want["totals"]!["mass"]!["missing"]!.ToJsonString(), check["totals"]!["mass"]!["missing"]!.ToJsonString());
         foreach (var (category, amount) in want["totals"]!["cost"]!.AsObject()) Assert.Equal($"{(double)amount!:0.00} USD", (string?)check["totals"]!["cost"]![category]);
-        foreach (var (trade, hours) in want["totals"]!["hours"]!.AsObject()) Number(hours, check["totals"]!["hours"]![trade], trade);
-        Number(want["totals"]!["originality"]!["value"], check["totals"]!["originality"], "originality");
+        foreach (var (trade, hours) in want["totals"]!["hours"]!.AsObject()) HandTable.Number(hours, check["totals"]!["hours"]![trade], trade);
+        HandTable.Number(want["totals"]!["originality"]!["value"], check["totals"]!["originality"], "originality");
         foreach (var (key, value) in want["parameters"]!.AsObject())
         {
             var got = check["parameters"]![key];
@@ -93,8 +92,8 @@ public sealed class OutsideTests
             var other = place.Run("check", Path.Combine(s_folder, "variants", variant), "--scenario", scenario, "--json").Json;
             foreach (var (id, outputs) in one["results"]!.AsObject())
                 foreach (var (output, value) in outputs!.AsObject())
-                    if (value!["value"] is JsonValue v && v.GetValueKind() == JsonValueKind.Number) Number(v, other["results"]![id]![output]!["value"], $"{variant} {id}");
-            Number(one["totals"]!["mass"]!["value"], other["totals"]!["mass"]!["value"], variant);
+                    if (value!["value"] is JsonValue v && v.GetValueKind() == JsonValueKind.Number) HandTable.Number(v, other["results"]![id]![output]!["value"], $"{variant} {id}");
+            HandTable.Number(one["totals"]!["mass"]!["value"], other["totals"]!["mass"]!["value"], variant);
             Assert.Equal(one["totals"]!["cost"]!.ToJsonString(), other["totals"]!["cost"]!.ToJsonString());
         }
     }
@@ -121,22 +120,4 @@ public sealed class OutsideTests
     private static string Identity(JsonNode? row) => $"{row!["kind"]} {row["id"]}";
 
     private static string Paths(JsonNode bad) => string.Join('\n', (bad["alternativePaths"]?.AsArray() ?? []).Select(p => (string)p!).Prepend((string)bad["path"]!));
-
-    private static void Same(JsonNode? want, JsonNode? got, JsonNode row)
-    {
-        Assert.True(want is null == got is null, row.ToJsonString());
-        if (want is null) return;
-        if ((string?)want["verdict"] is { } verdict) Assert.Equal(verdict, (string?)got!["verdict"]);
-        if (want["value"] is not JsonValue v || v.GetValueKind() != JsonValueKind.Number) return;
-        // The table's own names for two units.
-        static string? Code(JsonNode side) => (string?)side["unit"] switch { "1/mi" => "rev/mile", "hour" => "h", var u => u };
-        double Si(JsonNode side) => Code(side) is { } u && Units.Find(u) is { } unit ? unit.ToSi((double)side["value"]!) : (double)side["value"]!;
-        Assert.True(Math.Abs(Si(want) - Si(got!)) <= 1e-6 * Math.Abs(Si(want)) + 1e-12, $"{want.ToJsonString()} against {row.ToJsonString()}");
-    }
-
-    private static void Number(JsonNode? want, JsonNode? got, string what)
-    {
-        if (want is not JsonValue) Assert.True(got is null, $"{what}: {got}");
-        else Assert.True(got is not null && Math.Abs((double)want - (double)got) <= 1e-6 * Math.Max(1, Math.Abs((double)want)), $"{what}: {want} against {got}");
-    }
 }

@@ -19,6 +19,15 @@ public sealed class SheetTests : IDisposable
     }
 
     [Fact]
+    public void Saving_on_tires_and_engine_is_found_out()
+    {
+        var findings = _place.Run("check", Demo, "--scenario", "thrift", "--json").Json["findings"]!.AsArray().ToDictionary(f => (string)f!["id"]!);
+        Assert.Equal("fail", (string?)findings["tires.load[axle=rear,condition=touring,side=right]/rating"]!["verdict"]);
+        Assert.Equal("unknown", (string?)findings["driveline.cruise/redline"]!["verdict"]);
+        Assert.Contains("redline of the engine is missing", (string?)findings["driveline.cruise/redline"]!["text"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Loaded_it_weighs_what_was_planned()
     {
         // 6,900 lb in all, 3,100 front and 3,800 rear, on a 3,300 lb rear axle.
@@ -64,7 +73,7 @@ public sealed class SheetTests : IDisposable
         var two = _place.File("two.json", File.ReadAllText(Demo).Replace("\"id\": \"working\"", "\"id\": \"doing\"", StringComparison.Ordinal).Replace("\"base\": \"working\"", "\"base\": \"doing\"", StringComparison.Ordinal));
         var used = _place.Run("check", two);
         Assert.Equal(2, used.Code);
-        Assert.Contains("asked, carried, doing, faster", used.Error, StringComparison.Ordinal);
+        Assert.Contains("asked, carried, doing, faster, thrift", used.Error, StringComparison.Ordinal);
     }
 
     [Fact]

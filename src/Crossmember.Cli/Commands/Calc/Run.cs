@@ -18,13 +18,13 @@ internal static class Run
         };
     }
 
-    private static Crossmember.Cli.Outcome On(Calculation calculation, string file, Terminal terminal)
+    private static Cli.Outcome On(Calculation calculation, string file, Terminal terminal)
     {
         var faults = new Faults();
         var content = file == "-" ? NamedFile.ReadAll(terminal.In) : NamedFile.Read(file, faults);
-        if (content is null || ArgumentReader.Read(calculation, content, faults) is not { } arguments) return Crossmember.Cli.Outcome.Faulty(file, faults);
+        if (content is null || ArgumentReader.Read(calculation, content, faults) is not { } arguments) return Cli.Outcome.Faulty(file, faults);
         var outcome = calculation.Run(arguments, working: true);
-        return new Crossmember.Cli.Outcome.Result(() => ResultJson.Of(calculation, outcome), output => Tell(calculation, outcome, output), outcome.Findings.Any(f => f.Verdict == Verdict.Fail));
+        return new Cli.Outcome.Result(() => ResultJson.Of(calculation, outcome), output => Tell(calculation, outcome, output), outcome.Findings.Any(f => f.Verdict == Verdict.Fail));
     }
 
     private static void Tell(Calculation calculation, Engineering.Calculations.Outcome outcome, TextWriter output)
@@ -33,13 +33,16 @@ internal static class Run
         var results = new TextTable();
         for (var i = 0; i < outcome.Outputs.Count; i++) results.Add(calculation.OutputSpecs[i].About.Meaning, Told(calculation.OutputSpecs[i], outcome.Outputs[i]));
         results.Write(output);
-        foreach (var f in outcome.Findings) output.WriteLine($"  {Words.Of(f.Verdict)}: {f.Text}");
+        foreach (var f in outcome.Findings.OrderByDescending(f => f.Verdict)) output.WriteLine($"  {Words.Of(f.Verdict)}: {f.Text}");
         if (outcome.Working.Count > 0) output.WriteLine("Working:");
         foreach (var l in outcome.Working) output.WriteLine($"  {l.Symbol} = {l.Formula} = {l.Substituted} = {Words.Number(l.Value, l.Unit)}");
         foreach (var m in outcome.Missing.Where(m => m.Measure.Length > 0)) output.WriteLine($"Missing: {m.Input}: {m.Measure}");
         foreach (var c in outcome.Cautions) output.WriteLine($"Caution: {c}");
+        foreach (var s in calculation.About.Sources) output.WriteLine($"Source: {s}");
     }
 
     private static string Told(OutputSpec spec, Value value) =>
-        value.IsNumber ? Words.Number(spec.Unit!.FromSi(value.Number), spec.Unit.Code) : value.Text ?? "don't know";
+        value.IsNumber ? Words.Number(spec.Unit!.FromSi(value.Number), spec.Unit.Code)
+        : value.Members is { } members ? string.Join(", ", members.Items.Select(i => $"{i.Name}: {Told(spec, i.Value)}"))
+        : value.Text ?? "don't know";
 }

@@ -15,7 +15,7 @@ internal static class Ripple
         var to = new System.CommandLine.Option<string?>("--to") { HelpName = "S", Description = "likewise; default: the only scenario, else working" };
         var full = new System.CommandLine.Option<bool>("--full") { Description = "wait for what would follow later (nothing does yet)" };
         return new("ripple", "What changes from one scenario to another, flipped findings first.",
-            "crossmember ripple packhorse --from as-found --to working", "crossmember ripple packhorse.json --from working --to regeared --json")
+            "crossmember ripple packhorse --from as-found --to working", "crossmember ripple packhorse.json --from working --to carried --json")
         {
             Arguments = { build }, Options = { from, to, full },
             Runs = (line, terminal) => NamedBuild.With(line.GetRequiredValue(build), shared.Address(line), terminal, b => On(b, line.GetValue(from), line.GetValue(to))),

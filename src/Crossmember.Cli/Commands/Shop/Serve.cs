@@ -19,17 +19,21 @@ internal static class Serve
     private static Outcome Run(string? urls, ShopAddress address, Terminal terminal)
     {
         if (Desk() is not { } desk) return new Outcome.Stopped("the web desk is not built; ./run builds and serves it");
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = Environment.CurrentDirectory };
+        var start = new ProcessStartInfo(DotNet()) { WorkingDirectory = Environment.CurrentDirectory };
         foreach (var word in (string[])[desk, "--data", address.Folder, .. address.Connection is { } c ? new[] { "--database", c } : [], .. urls is null ? [] : new[] { "--urls", urls }])
             start.ArgumentList.Add(word);
         using var process = Process.Start(start)!;
-        // The terminal sends Ctrl-C to both; a request to end reaches only this one and is passed on.
-        if (terminal.Interruption is { } i) i.Instead = signal => { if (signal == PosixSignal.SIGTERM && !process.HasExited) Terminate(process); };
+        // A terminal sends Ctrl-C to both and the desk hears it twice, which does it no harm; a supervisor sends it to this one alone.
+        if (terminal.Interruption is { } i) i.Instead = signal => _ = Kill(process.Id, signal == PosixSignal.SIGINT ? 2 : 15);
         process.WaitForExit();
         return new Outcome.Forwarded(process.ExitCode);
     }
 
-    private static void Terminate(Process process) => Process.Start("kill", ["-TERM", $"{process.Id}"])?.Dispose();
+    /// <summary>The one that runs this program, if it was started so.</summary>
+    private static string DotNet() => Environment.ProcessPath is { } self && Path.GetFileNameWithoutExtension(self) == "dotnet" ? self : "dotnet";
+
+    [DllImport("libc", EntryPoint = "kill")]
+    private static extern int Kill(int process, int signal);
 
     /// <summary>Beside this program, or where the scripts publish it.</summary>
     private static string? Desk() =>
