@@ -35,7 +35,7 @@ public static class FactsApi
             if (faults.Any) return [];
             var facts = new List<Fact>();
             foreach (var (element, i) in document.RootElement.EnumerateArray().Select((e, i) => (e, i)))
-                if (FactText.Read(element, faults, $"/{i}") is { } fact)
+                if (FactText.Read(element.Clone(), faults, $"/{i}") is { } fact)
                 {
                     if (fact.Stream != id) faults.Add($"/{i}/stream", $"'{fact.Stream}' is another stream", $"'{id}', as in the address");
                     facts.Add(fact);

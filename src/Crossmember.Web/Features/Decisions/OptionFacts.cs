@@ -1,4 +1,3 @@
-using System.Globalization;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
@@ -62,5 +61,5 @@ public sealed record OptionFacts(
                 Shown.Value(g.First().Stated.Value, g.Key.Pattern, g.Key.Typed, system), g.Key.Basis)),
     ];
 
-    private static string Places(IReadOnlyList<string> places) => places.Count > 3 ? $"all {places.Count.ToString(CultureInfo.InvariantCulture)}" : string.Join("; ", places.Where(p => p.Length > 0));
+    private static string Places(IReadOnlyList<string> places) => places.Count > 3 ? $"in all {places.Count} places" : string.Join("; ", places.Where(p => p.Length > 0));
 }

@@ -21,8 +21,8 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
         _ => new(row.Kind.ToString(), Words.Of(row.Kind), row.Id),
     };
 
-    /// <summary>What a change goes back to: keys by what they mean, items by their title; each once.</summary>
-    public IEnumerable<(string Text, string Term)> Because(RippleRow row) => row.Because.Select(leaf =>
+    /// <summary>What a change goes back to: keys by what they mean, items by their title; each once. That a stated value changed because it was stated needs no words.</summary>
+    public IEnumerable<(string Text, string Term)> Because(RippleRow row) => row.Because.Where(leaf => leaf != row.Id).Select(leaf =>
     {
         var bare = leaf.StartsWith("default:", StringComparison.Ordinal) ? leaf["default:".Length..] : leaf;
         return leaf.StartsWith("slot:", StringComparison.Ordinal) ? (Item(leaf[5..]), leaf) : (Short(Key(bare).Title), bare);

@@ -19,6 +19,7 @@ public static class Shown
         { Number: { } n } when kind == RowKind.Hours => Hours(n),
         { Number: { } n } => Number(n, side.Unit, system),
         { Text: { } text } when kind == RowKind.Task => text.Length > 0 ? "planned" : "",
+        { Text: { } text, Unit: not null } => $"curve of {text.Count(c => c == ';') + 1} points",
         { Text: { } text } => text,
         _ => Words.DontKnow,
     };

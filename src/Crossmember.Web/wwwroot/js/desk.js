@@ -41,6 +41,12 @@
     if (e.target.closest('[data-keys]')) document.getElementById('keys')?.showModal();
   });
 
+  // On a narrow screen the answer stands below the question.
+  addEventListener('click', e => {
+    const target = document.getElementById(e.target.closest('[data-scroll]')?.dataset.scroll);
+    if (target && target.getBoundingClientRect().top > innerHeight * 0.8) target.scrollIntoView({ behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+  });
+
   addEventListener('keydown', e => {
     if (e.ctrlKey || e.metaKey || e.altKey || e.target.closest('input, textarea, select')) return;
     const search = document.querySelector('input[type=search]');
