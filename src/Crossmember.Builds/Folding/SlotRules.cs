@@ -50,8 +50,8 @@ internal sealed class SlotRules(BuildRules rules, Slot slot)
         {
             if (rules.Find(need.Slot) is null) rules.Break(subject, $"/requires/{i}/slot", $"there is no item '{need.Slot}'", rules.NearestSlot(need.Slot));
             else foreach (var (wanted, j) in need.Options.Select((o, j) => (o, j)))
-                    if (!rules.HasOption(need.Slot, wanted))
-                        rules.Break(subject, $"/requires/{i}/options/{j}", $"'{need.Slot}' has no option '{wanted}'", rules.OptionsOf(need.Slot));
+                if (!rules.HasOption(need.Slot, wanted))
+                    rules.Break(subject, $"/requires/{i}/options/{j}", $"'{need.Slot}' has no option '{wanted}'", rules.OptionsOf(need.Slot));
         }
         foreach (var (pattern, i) in (option.Overrides ?? []).Select((p, i) => (p, i))) Override(pattern, subject, $"/overrides/{i}", option);
     }

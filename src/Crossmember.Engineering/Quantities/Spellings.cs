@@ -47,8 +47,13 @@ internal static class Spellings
             if (c == '/' && text.Length > 0 && text[^1] == ' ') text.Length--;
             text.Append(c switch
             {
-                '²' => "2", '³' => "3", '⁴' => "4", '^' => "",
-                'Ω' or '\u2126' => "Ohm", 'µ' or 'μ' => "u", '°' => "deg",
+                '²' => "2",
+                '³' => "3",
+                '⁴' => "4",
+                '^' => "",
+                'Ω' or '\u2126' => "Ohm",
+                'µ' or 'μ' => "u",
+                '°' => "deg",
                 _ => c.ToString(),
             });
         }

@@ -23,7 +23,7 @@ public sealed class AxleDiameter() : Calculation<AxleDiameter.Inputs, AxleDiamet
     Trends = [new("diameters", "diameter", '+', 24, 44)],
     Examples =
     [
-        new(new Dictionary<string, string> { ["diameters"] = """{"left":"31 in","right":"775 mm"}""" }, 
+        new(new Dictionary<string, string> { ["diameters"] = """{"left":"31 in","right":"775 mm"}""" },
             new Dictionary<string, double> { ["diameter"] = 31 }, 1e-9,
             "775 mm is 30.51 in, so 31 in is the larger, by hand", Provenance.Derived),
     ],

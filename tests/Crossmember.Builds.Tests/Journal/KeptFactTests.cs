@@ -15,8 +15,15 @@ public class KeptFactTests
             (id, after, corrects, batch, occurred, text, schema, releases) =>
                 Facts.Noted(1, text: text + "€\"\n") with
                 {
-                    Id = id, After = after, Corrects = corrects, Batch = batch, Schema = schema, Device = text, Releases = releases ? id : null,
-                    Occurred = Instants.Whole(new(DateTime.SpecifyKind(occurred, DateTimeKind.Utc))), Payload = corrects is null ? JsonNode.Parse("[1,{}]") : null,
+                    Id = id,
+                    After = after,
+                    Corrects = corrects,
+                    Batch = batch,
+                    Schema = schema,
+                    Device = text,
+                    Releases = releases ? id : null,
+                    Occurred = Instants.Whole(new(DateTime.SpecifyKind(occurred, DateTimeKind.Utc))),
+                    Payload = corrects is null ? JsonNode.Parse("[1,{}]") : null,
                 });
 
     [Fact]
