@@ -27,7 +27,8 @@ public sealed class FirstPageTests(WebDesk desk)
     [InlineData(360, ColorScheme.Dark)]
     public async Task The_first_page_has_no_barrier_that_a_machine_can_find(int width, ColorScheme scheme)
     {
-        var page = await desk.Open("/", width, scheme: scheme);
+        var page = await desk.OpenAs("Ana", "/", width, scheme);
+        await Assertions.Expect(page).ToHaveTitleAsync("Builds - Crossmember");
         var result = await page.RunAxe();
         Assert.NotEmpty(result.Passes);
         Assert.Empty(result.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {v.Help}"));

@@ -45,6 +45,16 @@ public sealed class WebDesk : WebApplicationFactory<Program>, IAsyncLifetime
         return page;
     }
 
+    /// <summary>A window of somebody who has given their name before, ready to be worked with.</summary>
+    public async Task<IPage> OpenAs(string person, string path, int width = 1920, ColorScheme scheme = ColorScheme.Light)
+    {
+        var page = await Open("about:blank", width, 1080, scheme);
+        await page.AddInitScriptAsync($"localStorage.setItem('desk.person', '{person}')");
+        await page.GotoAsync(path);
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = $"You: {person}" })).ToBeVisibleAsync();
+        return page;
+    }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting("data", DataFolder);

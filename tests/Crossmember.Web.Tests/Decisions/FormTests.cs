@@ -21,7 +21,7 @@ public sealed class FormTests : BunitContext
     [Theory]
     [InlineData("duty.cruise-speed", "65", "unit")]
     [InlineData("duty.cruise-speed", "quick", "not a number")]
-    [InlineData("axle.front.ratio", "4,10", "comma")]
+    [InlineData("axle.front.ratio", "4,10", "write 4.10")]
     [InlineData("vehicle.wheelbase", "", "nothing is written")]
     public void A_value_that_is_not_understood_is_answered_beside_the_field(string key, string typed, string wrong)
     {

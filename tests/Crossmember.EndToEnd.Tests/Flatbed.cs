@@ -1,0 +1,31 @@
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace Crossmember.EndToEnd.Tests;
+
+/// <summary>The invented flatbed under a fresh id for each test, since all tests share one desk.</summary>
+public sealed record Flatbed(string Id, byte[] File)
+{
+    private static int s_next;
+
+    public string Decisions => $"/builds/{Id}/decisions";
+
+    public static Flatbed New()
+    {
+        using var stream = typeof(Flatbed).Assembly.GetManifestResourceStream("bracken.json")!;
+        var sheet = JsonNode.Parse(stream)!;
+        var id = $"bracken-{Interlocked.Increment(ref s_next)}";
+        sheet["id"] = id;
+        return new(id, Encoding.UTF8.GetBytes(sheet.ToJsonString()));
+    }
+
+    /// <summary>Imports itself by the door for programs.</summary>
+    public async Task<Flatbed> On(WebDesk desk)
+    {
+        using var client = new HttpClient { BaseAddress = desk.Address };
+        using var body = new ByteArrayContent(File) { Headers = { ContentType = new("application/json") } };
+        var answer = await client.PostAsync("/api/import", body, TestContext.Current.CancellationToken);
+        Assert.True(answer.IsSuccessStatusCode, await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        return this;
+    }
+}
