@@ -57,7 +57,8 @@ public sealed record BuildPackage(ReadOnlyMemory<byte> Json, IReadOnlyDictionary
         var budget = Math.Min(MostBytes, JsonText.LargestBytes + (MostTimes * size));
         foreach (var entry in zip.Entries.Take(MostFiles))
         {
-            if (entry.FullName == "build.json" && json is null) json = Content(entry, JsonText.LargestBytes, ref budget, faults);
+            if (entry.IsEncrypted) faults.Add("/" + ObjectReader.Escape(entry.FullName), "it is encrypted", "a zip without a password");
+            else if (entry.FullName == "build.json" && json is null) json = Content(entry, JsonText.LargestBytes, ref budget, faults);
             else if (HashOf(entry.FullName) is not { } hash) faults.Add("/" + ObjectReader.Escape(entry.FullName), "a name that does not belong here", "build.json, and attachments/ named by their content hash");
             else if (Content(entry, MostPerAttachment, ref budget, faults) is not { } bytes) continue;
             else if (Convert.ToHexStringLower(SHA256.HashData(bytes)) != hash) faults.Add("/" + ObjectReader.Escape(entry.FullName), "the content does not match its name", "the SHA-256 of the content");
