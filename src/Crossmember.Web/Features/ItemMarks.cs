@@ -39,7 +39,7 @@ public sealed class ItemMarks
         .Select(i => _sheet.Build.Find(i)!).OrderByDescending(s => s.Options.Length).ThenBy(s => s.Id, StringComparer.Ordinal).FirstOrDefault()?.Id;
 
     /// <summary>Items with a choice whose option in effect states something the finding rests on. Masses alone do not count: everything weighs.</summary>
-    private IEnumerable<string> Behind(SheetFinding finding)
+    public IEnumerable<string> Behind(SheetFinding finding)
     {
         var plan = _sheet.Plan;
         var leaves = finding.RestsOn.Items().ToHashSet();

@@ -36,7 +36,12 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
         if (open.IsReadOnly) return ($"Open for reading only: {open.State.Unreadable[0]}.", null);
         if (open.Build.Stopped is { } why) return ($"Work is stopped: {why}.", null);
         var undecided = open.Build.Slots.Where(s => marks.IsUndecided(s.Id)).ToList();
-        if (fails > 0 && worst is not null) return ($"Look at the options that would settle it; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", marks.WhereToSettle(worst));
+        if (fails > 0 && worst is not null)
+        {
+            var where = marks.WhereToSettle(worst);
+            var look = where is null ? "Look what would settle it" : $"Look at the options for {open.Build.Find(where)!.Title.ToLowerInvariant()}";
+            return ($"{look}; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", where);
+        }
         if (undecided.Count > 0) return ($"Decide {undecided[0].Title.ToLowerInvariant()}{(undecided.Count > 1 ? $" and {undecided.Count - 1} more" : "")}.", undecided[0].Id);
         if (Missing(sheet) is { } measure) return ($"Find out what is not known yet: {measure}.", null);
         return open.Approval is { } yes ? ($"Approved{(yes.By.Length > 0 ? $" by {yes.By}" : "")}: keep to it, or try another {Words.WhatIf}.", null) : ("Ask the customer for the yes.", null);

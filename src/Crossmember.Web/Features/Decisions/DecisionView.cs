@@ -3,6 +3,7 @@ using Crossmember.Builds.Journal;
 using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
+using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Reading;
 
 namespace Crossmember.Web.Features.Decisions;
@@ -60,5 +61,29 @@ public sealed class DecisionView
     /// <summary>What choosing an option would change everywhere.</summary>
     public Ripple KnockOn(string scenario, string slot, string option) => Ripple.Between(Sheet(scenario), Preview(scenario, slot, option));
 
+    /// <summary>Single options that would settle a finding, those that spoil least elsewhere first.</summary>
+    public IReadOnlyList<Remedy> Remedies(string scenario, SheetFinding finding, ItemMarks marks)
+    {
+        if (!Build.Scenarios.ContainsKey(scenario)) return [];
+        var now = Sheet(scenario);
+        return
+        [
+            .. from item in marks.Behind(finding)
+               let slot = Build.Find(item)!
+               from option in slot.Options
+               where option.Id != now.Choices[item].Id && Settles(Preview(scenario, item, option.Id), finding.Id)
+               let worse = KnockOn(scenario, item, option.Id).Rows.Count(RippleGroups.IsWorse)
+               orderby worse
+               select new Remedy(slot, Words.OptionTitle(slot, option.Id), worse),
+        ];
+    }
+
+    private static bool Settles(Sheet sheet, string finding) =>
+        sheet.Findings().FirstOrDefault(f => f.Id == finding) is { Finding.Verdict: Verdict.Pass or Verdict.Caution };
+
     public Ripple? KnockOn(string from, string to) => _comparing.Ripple(from, to, new Faults());
 }
+
+/// <summary>An option that would settle a finding.</summary>
+/// <param name="Worse">Verdicts that it would spoil elsewhere.</param>
+public sealed record Remedy(Slot Item, string Option, int Worse);

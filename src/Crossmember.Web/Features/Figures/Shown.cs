@@ -26,9 +26,15 @@ public static class Shown
 
     /// <summary>A number in one of our unit codes.</summary>
     public static string Number(double number, string? code, MeasureSystem system) =>
-        code is null ? Engineering.Quantities.Figures.Short(number)
+        code == "%" ? $"{Engineering.Quantities.Figures.Short(number)} %"
+        : code is null ? Engineering.Quantities.Figures.Short(number)
         : Units.Find(code) is { } unit ? Display.Show(unit.ToSi(number), unit.Dimension, system)
         : $"{Engineering.Quantities.Figures.Short(number)} {code}";
+
+    /// <summary>What a check compared, in the reader's units; null where it compared no numbers.</summary>
+    public static string? Compared(Finding finding, MeasureSystem system) =>
+        finding is { Value: { } value, Limit: { } limit, Sense: { } sense, Unit: { } unit } && unit != "1"
+            ? $"{Number(value, unit, system)}, {(sense == Sense.AtMost ? "at most" : "at least")} {Number(limit, unit, system)}" : null;
 
     public static string Value(Value value, ParameterPattern pattern, string? typed, MeasureSystem system) =>
         value.IsAbsent ? Words.DontKnow
