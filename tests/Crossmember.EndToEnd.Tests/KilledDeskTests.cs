@@ -45,8 +45,11 @@ public sealed class KilledDeskTests : IDisposable
         return acknowledged;
     }
 
-    private Process Started() => Process.Start(new ProcessStartInfo("dotnet",
-        [Path.Combine(AppContext.BaseDirectory, "Crossmember.Web.dll"), "--urls", "http://127.0.0.1:0", "--data", _data.FullName]) { RedirectStandardOutput = true })!;
+    private Process Started()
+    {
+        string[] words = [Path.Combine(AppContext.BaseDirectory, "Crossmember.Web.dll"), "--urls", "http://127.0.0.1:0", "--data", _data.FullName];
+        return Process.Start(new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true })!;
+    }
 
     private static async Task<Uri> Address(Process program)
     {
