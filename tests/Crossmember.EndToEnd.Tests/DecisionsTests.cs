@@ -113,6 +113,8 @@ public sealed class DecisionsTests(WebDesk desk)
         var page = await desk.OpenAs("Ana", flatbed.Decisions + "?item=tires", width, scheme);
         await page.GetByRole(AriaRole.Button, new() { Name = "Look at 33 in all-terrain" }).ClickAsync();
         await Expect(page.Locator("#knock")).ToContainTextAsync("Nothing is written yet");
+        await page.GetByRole(AriaRole.Article, new() { Name = "Leave off" }).HoverAsync();
+        await Expect(page.Locator("#knock")).ToContainTextAsync("If 33 in all-terrain is chosen");
         var result = await page.RunAxe();
         Assert.Equal("", string.Join("\n", result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id} ({v.Impact}): {v.Help}; {n.Html}"))));
         Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width);

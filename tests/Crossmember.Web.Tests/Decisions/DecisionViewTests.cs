@@ -70,6 +70,7 @@ public sealed class DecisionViewTests : IDisposable
         var remedies = view.Remedies("working", redline, ItemMarks.Of(sheet, view.Build.Scenarios["working"]));
         // 65 mph by hand: 3102 rpm with 4.10, 2822 with 3.73; with 4.88 on 33 in tires still 3231, over 3200.
         Assert.Equal(["As found", "3.73 gears"], remedies.Select(r => r.Option));
+        Assert.Equal("final-drives", Remedy.Where(view.Open, sheet, redline, ItemMarks.Of(sheet, view.Build.Scenarios["working"])));
         Assert.All(remedies, r => Assert.Equal(("final-drives", 0), (r.Item.Id, r.Worse)));
     }
 

@@ -52,12 +52,14 @@ public sealed class OptionCardTests : BunitContext
     [Fact]
     public void Looking_needs_no_click_and_choosing_does()
     {
-        List<string?> looked = [], chosen = [];
-        var card = Render<OptionCard>(p => p.Add(c => c.Facts, Facts("tires", "at33")).Add(c => c.Item, "Tires").Add(c => c.OnLook, looked.Add).Add(c => c.OnChoose, chosen.Add));
+        List<string?> looked = [], pinned = [], chosen = [];
+        var card = Render<OptionCard>(p => p.Add(c => c.Facts, Facts("tires", "at33")).Add(c => c.Item, "Tires").Add(c => c.OnLook, looked.Add).Add(c => c.OnPin, pinned.Add).Add(c => c.OnChoose, chosen.Add));
         card.Find("article").MouseEnter();
         card.Find("article").FocusIn();
         Assert.Equal(["at33", "at33"], looked);
         Assert.Empty(chosen);
+        card.Find("button.look").Click();
+        Assert.Equal(["at33"], pinned);
         card.Find("button[aria-label='Choose 33 in all-terrain for Tires']").Click();
         Assert.Equal(["at33"], chosen);
     }

@@ -62,6 +62,7 @@ public sealed class RipplePanelTests : BunitContext
         var headings = panel.FindAll(".ripple h3").Select(h => h.TextContent).ToList();
         Assert.Equal(headings.Distinct(), headings);
         Assert.Superset(new HashSet<string> { "Checks", "Values", "Results", "Cost", "Hours", "Originality" }, headings.ToHashSet());
+        Assert.All(panel.FindAll("details.kind"), k => Assert.True(k.HasAttribute("open"))); // few lines: nothing is hidden
         // Four gears in two ranges.
         Assert.Contains(panel.FindAll("details summary"), s => s.TextContent.Contains("Engine speed", StringComparison.Ordinal) && s.TextContent.Contains("8 rows", StringComparison.Ordinal));
     }

@@ -38,7 +38,7 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
         var undecided = open.Build.Slots.Where(s => marks.IsUndecided(s.Id)).ToList();
         if (fails > 0 && worst is not null)
         {
-            var where = marks.WhereToSettle(worst);
+            var where = Remedy.Where(open, sheet, worst, marks) ?? marks.WhereToSettle(worst);
             var look = where is null ? "Look what would settle it" : $"Look at the options for {open.Build.Find(where)!.Title.ToLowerInvariant()}";
             return ($"{look}; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", where);
         }

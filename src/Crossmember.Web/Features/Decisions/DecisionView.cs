@@ -3,7 +3,6 @@ using Crossmember.Builds.Journal;
 using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
-using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Reading;
 
 namespace Crossmember.Web.Features.Decisions;
@@ -71,19 +70,12 @@ public sealed class DecisionView
             .. from item in marks.Behind(finding)
                let slot = Build.Find(item)!
                from option in slot.Options
-               where option.Id != now.Choices[item].Id && Settles(Preview(scenario, item, option.Id), finding.Id)
+               where option.Id != now.Choices[item].Id && Remedy.Settles(Preview(scenario, item, option.Id), finding.Id)
                let worse = KnockOn(scenario, item, option.Id).Rows.Count(RippleGroups.IsWorse)
                orderby worse
                select new Remedy(slot, Words.OptionTitle(slot, option.Id), worse),
         ];
     }
 
-    private static bool Settles(Sheet sheet, string finding) =>
-        sheet.Findings().FirstOrDefault(f => f.Id == finding) is { Finding.Verdict: Verdict.Pass or Verdict.Caution };
-
     public Ripple? KnockOn(string from, string to) => _comparing.Ripple(from, to, new Faults());
 }
-
-/// <summary>An option that would settle a finding.</summary>
-/// <param name="Worse">Verdicts that it would spoil elsewhere.</param>
-public sealed record Remedy(Slot Item, string Option, int Worse);

@@ -71,7 +71,7 @@ public sealed partial class DecisionsPage
         Reload();
         if (outcome is not AppendOutcome.Appended) return false;
         _said = $"Kept: {fact.Person} {EntryWords.Say(fact, _view!.Build, Find)}.";
-        _lookedAt = null;
+        Unlook();
         return true;
     }
 }

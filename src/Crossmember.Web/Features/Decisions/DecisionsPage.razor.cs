@@ -19,7 +19,7 @@ public sealed partial class DecisionsPage
     private List<SheetFinding> _trouble = [];
     private List<(OptionFacts Facts, InOneBreath? Breath)> _cards = [];
     private IReadOnlyList<HeldFact> _held = [];
-    private bool _newer, _writing;
+    private bool _newer, _writing, _pinned;
     private string _said = "";
     private Fault? _refused;
     private Clash? _clash;
@@ -84,7 +84,7 @@ public sealed partial class DecisionsPage
         if (scenario != _scenario || !view.Sides.Contains(_from) || !view.Sides.Contains(_to))
             (_scenario, _from, _to) = (scenario, view.Open.Approval is null ? Option.AsFound : Option.Approved, scenario);
         var slot = Item is { } item ? view.Build.Find(item) : null;
-        if (slot?.Id != _slot?.Id) _lookedAt = null;
+        if (slot?.Id != _slot?.Id) Unlook();
         _slot = slot;
         _marks = ItemMarks.Of(Sheet, view.Build.Scenarios.GetValueOrDefault(_scenario));
         _trouble = [.. Sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown)];
@@ -111,7 +111,15 @@ public sealed partial class DecisionsPage
 
     private void SwitchWhatIf(ChangeEventArgs e) => Nav.NavigateTo(AddressIn(_slot?.Id, (string)e.Value!));
 
-    private void Look(string option) => _lookedAt = option;
+    /// <summary>A page that scrolls moves other options under the pointer: what was asked for stays.</summary>
+    private void Look(string option)
+    {
+        if (!_pinned) _lookedAt = option;
+    }
+
+    private void Pin(string option) => (_lookedAt, _pinned) = (option, true);
+
+    private void Unlook() => (_lookedAt, _pinned) = (null, false);
 
     private Fact? Find(Guid id) => _view!.Entries.FirstOrDefault(e => e.Fact.Id == id)?.Fact;
 
