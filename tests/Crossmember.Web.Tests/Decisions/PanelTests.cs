@@ -84,7 +84,7 @@ public sealed class PanelTests : BunitContext
     }
 
     [Fact]
-    public void What_was_held_can_be_taken_in_or_set_aside()
+    public async Task What_was_held_can_be_taken_in_or_set_aside()
     {
         var fact = Choice("Ben", "none");
         List<Guid> taken = [], aside = [];
@@ -92,8 +92,8 @@ public sealed class PanelTests : BunitContext
             .Add(h => h.OnRelease, taken.Add).Add(h => h.OnSetAside, aside.Add));
         Assert.Contains("Ana had chosen meanwhile", list.Markup, StringComparison.Ordinal);
         // Found and clicked in one turn of the renderer, so that no re-render comes between.
-        list.InvokeAsync(() => list.FindAll("button")[0].Click()).GetAwaiter().GetResult();
-        list.InvokeAsync(() => list.FindAll("button")[1].Click()).GetAwaiter().GetResult();
+        await list.InvokeAsync(() => list.FindAll("button")[0].Click());
+        await list.InvokeAsync(() => list.FindAll("button")[1].Click());
         Assert.Equal([fact.Id], taken);
         Assert.Equal([fact.Id], aside);
     }
