@@ -50,7 +50,8 @@ public sealed class SheetForm
     /// <summary>A name becomes part of a subject: one that would lead elsewhere (<c>tires/at33</c>) is no name.</summary>
     private void Subjects()
     {
-        foreach (var d in _drafts.Concat(_shop))
+        // A weighing is named by its date, and its own reader says where a date is wrong.
+        foreach (var d in _drafts.Where(d => d.Kind != EntryKind.WeighingTaken.Name).Concat(_shop))
             if (!Subject.Fits(d.Subject, EntryKind.Find(d.Kind)!.Subject) && !_faults.List.Any(f => f.Path.StartsWith(d.Pointer, StringComparison.Ordinal)))
                 _faults.Add(d.Pointer, $"'{d.Subject}' cannot be kept", $"names without slashes and outer blanks, as in {EntryKind.Find(d.Kind)!.Subject}");
         foreach (var twice in _shop.GroupBy(d => d.Subject).Where(g => g.Count() > 1)) _faults.Add(twice.Last().Pointer, $"there are two '{twice.Key}'", "keep one of the two");

@@ -6,6 +6,9 @@ namespace Crossmember.Builds.Folding;
 /// <summary>Reads the ordered sets of a build; axles and sides are the usual ones where nothing is said.</summary>
 public static class SetsReader
 {
+    /// <summary>Keys run over up to three sets at once: beyond this a file of a few bytes would make millions of them.</summary>
+    private const int MostMembers = 64;
+
     public static Sets Read(ObjectReader r)
     {
         var sets = Sets.Usual.Ordered.ToBuilder();
@@ -26,6 +29,11 @@ public static class SetsReader
         if (members.ValueKind != System.Text.Json.JsonValueKind.Array)
         {
             r.Faults.Add(pointer, $"{ObjectReader.Named(members)} where a list is needed", "[\"front\", \"rear\"]");
+            yield break;
+        }
+        if (members.GetArrayLength() > MostMembers)
+        {
+            r.Faults.Add(pointer, $"a set of {members.GetArrayLength()} members", $"at most {MostMembers}");
             yield break;
         }
         var seen = new HashSet<string>(StringComparer.Ordinal);

@@ -33,7 +33,8 @@ public sealed class StreamFold(ParameterTable table, Lifts lifts)
     private StreamState Fold(BuildFold fold, IEnumerable<Entry> entries, Func<Entry, string>? pointer = null)
     {
         var (unreadable, faults) = (new List<Lifted.Unreadable>(), new Faults());
-        var standing = Corrections.Effective(entries);
+        List<Entry> read = [.. entries];
+        var standing = Corrections.Effective(read);
         foreach (var s in standing)
             if (EntryKind.Find(s.Fact.Kind) is not { } kind || s.Schema > kind.Schema)
                 if (lifts.Lift(s) is Lifted.Unreadable u && !unreadable.Contains(u))
@@ -42,6 +43,9 @@ public sealed class StreamFold(ParameterTable table, Lifts lifts)
         foreach (var s in living)
             if (lifts.Lift(s) is Lifted.Readable { Payload: var payload })
                 fold.Apply(s.Fact.Kind, s.Fact.Subject, JsonSerializer.SerializeToElement(payload), pointer?.Invoke(s.Source) ?? s.Fact.Subject, s.Source.Sequence, faults);
-        return new(fold.ToBuild(), unreadable, faults.List, LivingEntries.Sequences(living));
+        // The position is that of the stream, whether or not its last entry matters to the build.
+        var build = fold.ToBuild();
+        if (read.Count > 0) build = build with { Position = Math.Max(build.Position, read[^1].Sequence) };
+        return new(build, unreadable, faults.List, LivingEntries.Sequences(living));
     }
 }
