@@ -24,8 +24,8 @@ public class FoldBenchmarks
         var file = Builds.Files.BuildFile.Read(SyntheticVehicle.PlainJson(), Catalogue.Shipped, faults)!;
         _shop.Importing().Import(file, null, faults);
         var (random, last) = (new Random(1), new LastOnSubject());
-        foreach (var e in _shop.Library.Store.Read("bench").Where(e => EntryKind.Find(e.Fact.Kind)!.Nature == EntryNature.State)) last.Add(e.Fact.Subject, e.Fact.Id);
-        var count = (int)_shop.Library.Store.Head("bench").Sequence;
+        foreach (var e in _shop.Shelf.Store.Read("bench").Where(e => EntryKind.Find(e.Fact.Kind)!.Nature == EntryNature.State)) last.Add(e.Fact.Subject, e.Fact.Id);
+        var count = (int)_shop.Shelf.Store.Head("bench").Sequence;
         var batch = new List<Fact>();
         for (var i = count; i < Entries; i++) batch.Add(Next(random, last, i));
         _shop.Store.Journal.Append(batch, Arrival.Online);
@@ -40,10 +40,10 @@ public class FoldBenchmarks
     }
 
     [Benchmark(Description = "20,000 entries read and folded")]
-    public Builds.Slots.Build Whole() => new BuildLibrary(_shop.Library.Store, new NoSnapshots(), Catalogue.Shipped).Open("bench")!.Build;
+    public Builds.Slots.Build Whole() => new BuildLibrary(_shop.Shelf.Store, new NoSnapshots(), Catalogue.Shipped).Open("bench")!.Build;
 
     [Benchmark(Description = "the same with a snapshot")]
-    public Builds.Slots.Build FromSnapshot() => new BuildLibrary(_shop.Library.Store, _shop.Store.Snapshots, Catalogue.Shipped).Open("bench")!.Build;
+    public Builds.Slots.Build FromSnapshot() => new BuildLibrary(_shop.Shelf.Store, _shop.Store.Snapshots, Catalogue.Shipped).Open("bench")!.Build;
 
     private static Fact Next(Random random, LastOnSubject last, int i)
     {

@@ -19,7 +19,7 @@ internal sealed record NamedBuild(string Name, OpenBuild Open, Comparing Compari
         if (Directory.Exists(name)) return Outcome.Faulty(name, "this is a folder", "name a build file, or the id of a stored build");
         if (!address.Exists) return Outcome.Faulty(name, "there is no such file, and nothing is stored yet", $"name a file, or import one first (records would be in {address})");
         using var shop = address.Open();
-        if (shop.Library.Open(name) is not { } open)
+        if (shop.Shelf.Open(name) is not { } open)
             return Outcome.Faulty(name, "there is no such file and no stored build of this id", $"stored: {string.Join(", ", shop.Store.Builds().Select(b => b.Id))}");
         foreach (var u in open.State.Unreadable) terminal.Say($"{name}: open for reading only: {u}");
         foreach (var fault in open.State.Faults) terminal.Say($"{name}: {fault}");

@@ -9,14 +9,14 @@ public sealed class OpenShop : IDisposable
     private OpenShop(ShopStore store, Catalogue catalogue, TimeProvider clock)
     {
         Store = store;
-        Library = new(store.Journal.Store, store.Snapshots, catalogue);
-        Deciding = new(Library, clock);
-        Exporting = new(Library, store.Attachments);
+        Shelf = new(store.Journal.Store, store.Snapshots, catalogue);
+        Deciding = new(Shelf, clock);
+        Exporting = new(Shelf, store.Attachments);
     }
 
     public ShopStore Store { get; }
 
-    public BuildLibrary Library { get; }
+    public BuildLibrary Shelf { get; }
 
     public Deciding Deciding { get; }
 
@@ -27,7 +27,7 @@ public sealed class OpenShop : IDisposable
 
     /// <summary>Checks and ripples of an opened build.</summary>
     public Comparing Comparing(OpenBuild open) =>
-        new(open, Library.Shop(), position => new(Library.At(open.Build.Id, position).Build, Library.ShopAt));
+        new(open, Shelf.Shop(), position => new(Shelf.At(open.Build.Id, position).Build, Shelf.ShopAt));
 
     /// <summary>Opens a shop in a folder, making it if it is not there.</summary>
     public static OpenShop Open(string folder, TimeProvider clock) =>

@@ -86,8 +86,8 @@ public sealed class RecordTests : IDisposable
 
     private void Approve(string scenario) => Write(shop =>
     {
-        var open = shop.Library.Open("packhorse")!;
-        return shop.Deciding.Approve(open, open.Sheet(scenario, shop.Library.Shop())!, "the customer, by telephone", shop.Deciding.LastOn("packhorse", "approved"), "lead", "bench");
+        var open = shop.Shelf.Open("packhorse")!;
+        return shop.Deciding.Approve(open, open.Sheet(scenario, shop.Shelf.Shop())!, "the customer, by telephone", shop.Deciding.LastOn("packhorse", "approved"), "lead", "bench");
     });
 
     /// <summary>A value noted on the fitted option: it lies above what the option's body says.</summary>

@@ -35,6 +35,7 @@ public sealed class SheetForm
         _id = BuildFile.IdOf(r);
         _created = CreatedReader.Read(r) ?? DateTimeOffset.UnixEpoch;
         Add("build.opened", "build", Draft.Object(Keep(r, "title", "created", "sets", "note")), "");
+        if (r.Element("phase") is { } phase) Add("phase.entered", "phase", Draft.Object(("phase", phase)), "", "phase");
         foreach (var (slot, pointer) in r.List("slots")) Slot(new(slot, pointer, _faults));
         if (!r.Has("slots")) r.Missing("slots");
         foreach (var (condition, items, pointer) in r.Map("conditions"))

@@ -71,6 +71,7 @@ public sealed class BuildFold
         "weighing.taken" => WeighingReader.Read(r) is { } w ? () => _rest = _rest with { Weighings = _rest.Weighings.Add(w) } : null,
         "document.revised" => Document(subject[1], r),
         "work.stopped" => Work(r),
+        "phase.entered" => Entered(r),
         _ => null,
     };
 
@@ -152,6 +153,14 @@ public sealed class BuildFold
         foreach (var key in new[] { "document", "generator", "sourceHash", "after" }) _ = r.OptionalText(key);
         r.Done();
         return () => _rest = _rest with { Documents = _rest.Documents.SetItem(id, hash) };
+    }
+
+    private Action Entered(ObjectReader r)
+    {
+        var phase = r.Text("phase");
+        if (phase.Length > 0 && !Phase.All.Contains(phase)) r.Faults.Add(r.At("phase"), $"'{phase}' is no phase", $"one of {string.Join(", ", Phase.All)}");
+        r.Done();
+        return () => _rest = _rest with { Phase = phase };
     }
 
     private Action Work(ObjectReader r)

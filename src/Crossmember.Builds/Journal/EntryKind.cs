@@ -21,6 +21,7 @@ public sealed record EntryKind(string Name, int Schema, EntryNature Nature, stri
     public static readonly EntryKind ConditionStated = new("condition.stated", 1, EntryNature.State, "conditions/{condition}", "who and what is on board");
     public static readonly EntryKind DocumentRevised = new("document.revised", 1, EntryNature.State, "documents/{document}", "a harness, structure or plan file by content hash");
     public static readonly EntryKind WorkStopped = new("work.stopped", 1, EntryNature.State, "work", "stop or go on, and why");
+    public static readonly EntryKind PhaseEntered = new("phase.entered", 1, EntryNature.State, "phase", "where the vehicle stands on its way through the shop");
     public static readonly EntryKind WeighingTaken = new("weighing.taken", 1, EntryNature.Log, "weighings/{date}", "scale readings of one day");
     public static readonly EntryKind NoteWritten = new("note.written", 1, EntryNature.Log, "slots/{slot}/notes", "a remark");
     public static readonly EntryKind PhotoTaken = new("photo.taken", 1, EntryNature.Log, "slots/{slot}/photos", "a picture by content hash");
@@ -37,7 +38,7 @@ public sealed record EntryKind(string Name, int Schema, EntryNature Nature, stri
     public static IReadOnlyList<EntryKind> All { get; } =
     [
         BuildOpened, SlotDefined, SlotGraded, OptionStated, ValueNoted, ScenarioOpened, ScenarioDropped, ChoiceMade, WhatIfSet, ScenarioApproved,
-        ConditionStated, DocumentRevised, WorkStopped, WeighingTaken, NoteWritten, PhotoTaken, HoursLogged, ReadingTaken, ReceiptLogged,
+        ConditionStated, DocumentRevised, WorkStopped, PhaseEntered, WeighingTaken, NoteWritten, PhotoTaken, HoursLogged, ReadingTaken, ReceiptLogged,
         ShopOpened, TradeRated, TaxSet, MilestoneNamed, StockListed,
     ];
 

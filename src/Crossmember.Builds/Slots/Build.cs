@@ -32,6 +32,9 @@ public sealed record Build
     /// <summary>Null while work goes on; else why it was stopped.</summary>
     public string? Stopped { get; init; }
 
+    /// <summary>One of <see cref="Slots.Phase.All"/>; null where nobody has said.</summary>
+    public string? Phase { get; init; }
+
     /// <summary>Sequence of the last entry folded.</summary>
     public long Position { get; init; }
 

@@ -26,6 +26,9 @@ public sealed class Deciding(BuildLibrary library, TimeProvider clock)
         return Make(build, EntryKind.ScenarioOpened, $"scenarios/{scenario}", payload, seen, person, device);
     }
 
+    public Fact Enter(string build, string phase, Guid? seen, string person, string device) =>
+        Make(build, EntryKind.PhaseEntered, "phase", new JsonObject { ["phase"] = phase }, seen, person, device);
+
     /// <summary>Takes a fact back: it stays on record, and so does the taking back.</summary>
     public Fact Undo(Fact fact, Guid? seen, string person, string device) =>
         new(FactIds.New(clock), fact.Stream, fact.Kind, fact.Schema, clock.GetUtcNow(), person, device, fact.Subject, seen, fact.Corrects ?? fact.Id, null, null);

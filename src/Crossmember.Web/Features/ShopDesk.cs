@@ -20,7 +20,7 @@ public sealed class ShopDesk(OpenShop shop)
 
     public IReadOnlyList<BuildRow> Builds() => shop.Store.Builds();
 
-    public OpenBuild? Open(string build) => shop.Library.Open(build);
+    public OpenBuild? Open(string build) => shop.Shelf.Open(build);
 
     public IReadOnlyList<AppendOutcome> Append(IReadOnlyList<Fact> facts, Arrival arrival)
     {

@@ -49,6 +49,7 @@ public sealed class SchemaTests
     [InlineData("/slots/1/options/1", "orginality", "0.2")]
     [InlineData("/slots/1", "wieght", "2")]
     [InlineData("", "scenarois", "[]")]
+    [InlineData("", "phase", "\"assembled\"")]
     [InlineData("/slots/1", "id", "\"Tires\"")]
     [InlineData("/slots/1", "id", "7")]
     [InlineData("/slots/1/options/1", "originality", "1.2")]

@@ -75,7 +75,7 @@ public sealed class JournalSampleTests
 
     private static string Told(Build build) => JsonSerializer.Serialize(new
     {
-        build.Title, Sets = build.Sets.Ordered, build.Stopped, build.Documents, build.Approvals.Length, Weighings = build.Weighings.Length, Conditions = build.Conditions.Values.Sum(c => c.Items.Length),
+        build.Title, Sets = build.Sets.Ordered, build.Stopped, build.Phase, build.Documents, build.Approvals.Length, Weighings = build.Weighings.Length, Conditions = build.Conditions.Values.Sum(c => c.Items.Length),
         Slots = build.Slots.Select(s => new { s.Id, s.Title, s.Grade, Noted = s.Noted.Length, Options = s.Options.Select(o => o.Id + o.Class) }),
         Scenarios = build.Scenarios.Values.Select(s => new { s.Id, s.Title, s.Choices, WhatIf = s.WhatIf.Length }),
     });

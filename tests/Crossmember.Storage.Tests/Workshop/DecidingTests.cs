@@ -56,12 +56,12 @@ public sealed class DecidingTests
     public void What_was_shown_can_be_worked_out_again()
     {
         using var s = new ShopWithABuild();
-        var shown = Deciding.Shown(s.Open().Sheet("tall", s.Library.Shop())!, s.Open().Build.Position);
+        var shown = Deciding.Shown(s.Open().Sheet("tall", s.Shelf.Shop())!, s.Open().Build.Position);
         Approve(s, "tall");
         var approval = s.Open().Approval!;
         Assert.Equal(shown, approval.Shown);
-        var then = new OpenBuild(s.Library.At("hauler", approval.BuildPosition), s.Library.Catalogue);
-        Assert.Equal(shown, Deciding.Shown(then.Sheet("tall", s.Library.ShopAt(approval.ShopPosition))!, approval.BuildPosition));
+        var then = new OpenBuild(s.Shelf.At("hauler", approval.BuildPosition), s.Shelf.Catalogue);
+        Assert.Equal(shown, Deciding.Shown(then.Sheet("tall", s.Shelf.ShopAt(approval.ShopPosition))!, approval.BuildPosition));
     }
 
     [Fact]
@@ -93,10 +93,10 @@ public sealed class DecidingTests
     public void What_does_not_hold_together_is_refused_and_nothing_is_written(string kind, string subject, string payload, string says)
     {
         using var s = new ShopWithABuild();
-        var head = s.Library.Store.Head("hauler");
+        var head = s.Shelf.Store.Head("hauler");
         var refused = Assert.IsType<AppendOutcome.Refused>(s.Say(kind, subject, JsonNode.Parse(payload)));
         Assert.Contains(says, refused.Fault.Wrong, StringComparison.Ordinal);
-        Assert.Equal(head.Sequence, s.Library.Store.Head("hauler").Sequence);
+        Assert.Equal(head.Sequence, s.Shelf.Store.Head("hauler").Sequence);
     }
 
     [Fact]
@@ -109,12 +109,12 @@ public sealed class DecidingTests
         Assert.Equal(4.9, Ratio(s));
     }
 
-    private static double Ratio(ShopWithABuild s) => s.Open().Sheet("tall", s.Library.Shop())!.Key("axle.rear.ratio")!.Value.Value.Number;
+    private static double Ratio(ShopWithABuild s) => s.Open().Sheet("tall", s.Shelf.Shop())!.Key("axle.rear.ratio")!.Value.Value.Number;
 
     private static void Approve(ShopWithABuild s, string scenario)
     {
         var open = s.Open();
-        var fact = s.Shop.Deciding.Approve(open, open.Sheet(scenario, s.Library.Shop())!, "customer", s.Shop.Deciding.LastOn("hauler", "approved"), "lead", "test");
+        var fact = s.Shop.Deciding.Approve(open, open.Sheet(scenario, s.Shelf.Shop())!, "customer", s.Shop.Deciding.LastOn("hauler", "approved"), "lead", "test");
         Assert.IsType<AppendOutcome.Appended>(s.Append(fact));
     }
 }

@@ -11,11 +11,11 @@ public sealed class ImportExportTests
     public void The_same_sheet_twice_changes_nothing()
     {
         using var s = new ShopWithABuild();
-        var head = s.Library.Store.Head("hauler");
+        var head = s.Shelf.Store.Head("hauler");
         var again = s.Import(ShopWithABuild.Json);
         Assert.Equal(("hauler", 0), (again.Id, again.Appended));
-        Assert.Equal(head.Hash.ToArray(), s.Library.Store.Head("hauler").Hash.ToArray());
-        Assert.Equal(["hauler", "shop"], s.Library.Store.Streams());
+        Assert.Equal(head.Hash.ToArray(), s.Shelf.Store.Head("hauler").Hash.ToArray());
+        Assert.Equal(["hauler", "shop"], s.Shelf.Store.Streams());
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public sealed class ImportExportTests
         using var s = new ShopWithABuild();
         var other = ShopWithABuild.Json.Replace("\"hauler\"", "\"second\"", StringComparison.Ordinal).Replace("95.00", "120.00", StringComparison.Ordinal);
         Assert.Contains(s.Import(other).Remarks, r => r.Contains("trades/technician", StringComparison.Ordinal));
-        Assert.Equal(95, s.Library.Shop().Rates["technician"]!.Value.Amount);
+        Assert.Equal(95, s.Shelf.Shop().Rates["technician"]!.Value.Amount);
     }
 
     [Fact]
@@ -104,7 +104,7 @@ public sealed class ImportExportTests
         var json = ShopWithABuild.Json.Replace("\"hauler\"", "\"second\"", StringComparison.Ordinal).Replace("USD", "CAD", StringComparison.Ordinal);
         var file = Builds.Files.BuildFile.Read(System.Text.Encoding.UTF8.GetBytes(json), Builds.Evaluation.Catalogue.Shipped, faults)!;
         Assert.Null(s.Shop.Importing().Import(file, null, faults));
-        Assert.Equal(["hauler", "shop"], s.Library.Store.Streams());
+        Assert.Equal(["hauler", "shop"], s.Shelf.Store.Streams());
     }
 
     [Fact]
@@ -116,8 +116,8 @@ public sealed class ImportExportTests
         Assert.NotNull(s.Open());
         Assert.NotNull(s.Shop.Store.Snapshots.Latest("hauler", long.MaxValue, Builds.Folding.BuildFold.Version));
         s.Say("choice.made", "scenarios/tall/choices/tires", new JsonObject { ["option"] = null });
-        var fresh = new Builds.Workshop.BuildLibrary(s.Library.Store, s.Shop.Store.Snapshots, Builds.Evaluation.Catalogue.Shipped).Open("hauler")!;
-        var whole = new Builds.Folding.StreamFold(Builds.Evaluation.Catalogue.Shipped.Table, Lifts.Current).Build("hauler", s.Library.Store.Read("hauler"));
+        var fresh = new Builds.Workshop.BuildLibrary(s.Shelf.Store, s.Shop.Store.Snapshots, Builds.Evaluation.Catalogue.Shipped).Open("hauler")!;
+        var whole = new Builds.Folding.StreamFold(Builds.Evaluation.Catalogue.Shipped.Table, Lifts.Current).Build("hauler", s.Shelf.Store.Read("hauler"));
         Assert.Equal(Text(whole.Build), Text(fresh.Build));
     }
 

@@ -35,7 +35,7 @@ internal sealed class ShopWithABuild : IDisposable
 
     public OpenShop Shop { get; }
 
-    public BuildLibrary Library => Shop.Library;
+    public BuildLibrary Shelf => Shop.Shelf;
 
     public OpenBuild Open(string id = "hauler") => Library.Open(id)!;
 

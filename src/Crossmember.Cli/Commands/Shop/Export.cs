@@ -21,7 +21,7 @@ internal static class Export
         if (!address.Exists) return Outcome.Faulty(build, "nothing is stored yet", $"import a build first (records would be in {address})");
         using var shop = address.Open();
         var faults = new Faults();
-        if (shop.Library.Open(build) is null) return Outcome.Faulty(build, "there is no stored build of this id", $"stored: {string.Join(", ", shop.Store.Builds().Select(b => b.Id))}");
+        if (shop.Shelf.Open(build) is null) return Outcome.Faulty(build, "there is no stored build of this id", $"stored: {string.Join(", ", shop.Store.Builds().Select(b => b.Id))}");
         if (shop.Exporting.Export(build, faults) is not { } content) return Outcome.Faulty(build, faults);
         NamedFile.Write(file, content);
         return new Outcome.Result(

@@ -32,7 +32,7 @@ public sealed class DecisionView
     {
         if (desk.Open(build) is not { } open) return null;
         var entries = desk.Shop.Store.Journal.Store.Read(build, 0, open.Build.Position);
-        return new(open, desk.Shop.Library.Shop(), desk.Shop.Comparing(open), entries);
+        return new(open, desk.Shop.Shelf.Shop(), desk.Shop.Comparing(open), entries);
     }
 
     /// <summary>The last entry on a subject that this view shows.</summary>
