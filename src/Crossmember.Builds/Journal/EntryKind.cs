@@ -17,7 +17,7 @@ public sealed record EntryKind(string Name, int Schema, EntryNature Nature, stri
     public static readonly EntryKind ScenarioDropped = new("scenario.dropped", 1, EntryNature.State, "scenarios/{scenario}", "a set of choices is given up");
     public static readonly EntryKind ChoiceMade = new("choice.made", 1, EntryNature.State, "scenarios/{scenario}/choices/{slot}", "an option chosen for an item; null goes back to the base");
     public static readonly EntryKind WhatIfSet = new("what-if.set", 1, EntryNature.State, "scenarios/{scenario}/what-ifs/{key}", "a value tried out; null drops it");
-    public static readonly EntryKind ScenarioApproved = new("scenario.approved", 1, EntryNature.State, "approved", "the customer's yes: choices, positions, methods, what was shown");
+    public static readonly EntryKind ScenarioApproved = new("scenario.approved", 2, EntryNature.State, "approved", "the customer's yes: choices, positions, methods, what was shown");
     public static readonly EntryKind ConditionStated = new("condition.stated", 1, EntryNature.State, "conditions/{condition}", "who and what is on board");
     public static readonly EntryKind DocumentRevised = new("document.revised", 1, EntryNature.State, "documents/{document}", "a harness, structure or plan file by content hash");
     public static readonly EntryKind WorkStopped = new("work.stopped", 1, EntryNature.State, "work", "stop or go on, and why");

@@ -27,8 +27,12 @@ public sealed class Lifts
     /// <param name="steps">Pure functions from schema n to n + 1 of a kind; every older schema of a known kind needs its step.</param>
     public Lifts(Func<string, EntryKind?> find, IReadOnlyDictionary<(string Kind, int From), Func<JsonNode, JsonNode>> steps) => (_find, _steps) = (find, steps);
 
-    /// <summary>The kinds of this program; none has an older shape yet.</summary>
-    public static Lifts Current { get; } = new(EntryKind.Find, new Dictionary<(string, int), Func<JsonNode, JsonNode>>());
+    /// <summary>The kinds of this program.</summary>
+    public static Lifts Current { get; } = new(EntryKind.Find, new Dictionary<(string, int), Func<JsonNode, JsonNode>>
+    {
+        // Schema 2 may say how the yes was given; where nobody asked, nothing is said.
+        [(EntryKind.ScenarioApproved.Name, 1)] = payload => payload,
+    });
 
     public Lifted Lift(Standing standing) => Lift(standing.Fact.Kind, standing.Schema, standing.Payload);
 

@@ -24,4 +24,4 @@ public sealed record Weighing(
 /// <summary>The customer's yes.</summary>
 public sealed record Approval(
     string Scenario, ImmutableSortedDictionary<string, string> Choices, long BuildPosition, long ShopPosition,
-    ImmutableSortedDictionary<string, int> Methods, string Shown, string By);
+    ImmutableSortedDictionary<string, int> Methods, string Shown, string By, string? How = null);

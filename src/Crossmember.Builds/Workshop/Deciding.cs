@@ -42,7 +42,8 @@ public sealed class Deciding(BuildLibrary library, TimeProvider clock)
     }
 
     /// <summary>The customer's yes: the whole choice map, both positions, the methods' versions and the hash of what was shown.</summary>
-    public Fact Approve(OpenBuild open, Sheet sheet, string by, Guid? seen, string person, string device)
+    /// <param name="how">In what way the yes was given, in words; null where nobody said.</param>
+    public Fact Approve(OpenBuild open, Sheet sheet, string by, Guid? seen, string person, string device, string? how = null)
     {
         if (Obstacle(open.Build, sheet.Scenario) is { } why) throw new InvalidOperationException(why);
         var methods = Methods(sheet);
@@ -57,6 +58,7 @@ public sealed class Deciding(BuildLibrary library, TimeProvider clock)
             ["shown"] = Shown(sheet, open.Build.Position),
             ["by"] = by,
         };
+        if (how is not null) payload["how"] = how;
         return Make(open.Build.Id, EntryKind.ScenarioApproved, "approved", payload, seen, person, device);
     }
 

@@ -20,6 +20,9 @@ public sealed class ShopDesk(OpenShop shop)
 
     public IReadOnlyList<BuildRow> Builds() => shop.Store.Builds();
 
+    /// <summary>Items and options by words of their titles, over every build.</summary>
+    public IReadOnlyList<Storage.Projections.TitleHit> Search(string typed, int most) => shop.Store.Search(typed, most);
+
     public OpenBuild? Open(string build) => shop.Shelf.Open(build);
 
     public IReadOnlyList<AppendOutcome> Append(IReadOnlyList<Fact> facts, Arrival arrival)

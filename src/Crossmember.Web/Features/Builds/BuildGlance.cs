@@ -10,7 +10,7 @@ namespace Crossmember.Web.Features.Builds;
 /// <param name="Worst">The finding that weighs most; null where nothing is checked.</param>
 /// <param name="Next">What to do next, in one sentence.</param>
 /// <param name="Item">The item where that can be done; null: anywhere.</param>
-public sealed record BuildGlance(string Id, string Title, string Scenario, SheetFinding? Worst, int Fails, int Unknowns, int Cautions, string Next, string? Item)
+public sealed record BuildGlance(string Id, string Title, string Scenario, SheetFinding? Worst, int Fails, int Unknowns, int Cautions, string Next, string? Item, string? Phase)
 {
     public Verdict State => Worst?.Finding.Verdict ?? Verdict.Unknown;
 
@@ -24,7 +24,7 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
         var worst = findings.Count > 0 ? findings[0] : null;
         var (next, item) = NextStep(open, worst, marks, Count(Verdict.Fail), sheet);
         var title = open.Build.Title.Length > 0 ? open.Build.Title : open.Build.Id;
-        return new(open.Build.Id, title, scenario, worst, Count(Verdict.Fail), Count(Verdict.Unknown), Count(Verdict.Caution), next, item);
+        return new(open.Build.Id, title, scenario, worst, Count(Verdict.Fail), Count(Verdict.Unknown), Count(Verdict.Caution), next, item, open.Build.Phase);
     }
 
     /// <summary>The scenario people work in: the one a check would take, else the first.</summary>
@@ -38,7 +38,7 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
         var undecided = open.Build.Slots.Where(s => marks.IsUndecided(s.Id)).ToList();
         if (fails > 0 && worst is not null)
         {
-            var where = Remedy.Where(open, sheet, worst, marks) ?? marks.WhereToSettle(worst);
+            var where = Remedy.For(sheet, open.Build.Scenarios.GetValueOrDefault(sheet.Scenario), [worst]).GetValueOrDefault(worst.Id) is [var best, ..] ? best.Item.Id : marks.WhereToSettle(worst);
             var look = where is null ? "Look what would settle it" : $"Look at the options for {open.Build.Find(where)!.Title.ToLowerInvariant()}";
             return ($"{look}; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", where);
         }

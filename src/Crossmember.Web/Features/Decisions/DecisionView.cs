@@ -44,6 +44,9 @@ public sealed class DecisionView
 
     public string Usual => Builds.BuildGlance.Usual(Open, _shop);
 
+    /// <summary>The sides that can be worked out today.</summary>
+    public IEnumerable<string> SidesNow => Sides.Where(Has);
+
     /// <summary>Everything that two sides can be compared between, in the order people think of them.</summary>
     public IEnumerable<string> Sides =>
         [Option.AsFound, .. Build.Scenarios.Keys, .. Open.Approval is null ? (string[])[] : [Option.Approved, "approved@"]];
@@ -58,23 +61,22 @@ public sealed class DecisionView
     }
 
     /// <summary>What choosing an option would change everywhere.</summary>
-    public Ripple KnockOn(string scenario, string slot, string option) => Ripple.Between(Sheet(scenario), Preview(scenario, slot, option));
+    public Ripple KnockOn(string scenario, string slot, string option) => KnockOn(scenario, slot, option, scenario);
 
-    /// <summary>Single options that would settle a finding, those that spoil least elsewhere first.</summary>
-    public IReadOnlyList<Remedy> Remedies(string scenario, SheetFinding finding, ItemMarks marks)
+    /// <summary>The same against another side than the scenario it would be chosen in.</summary>
+    public Ripple KnockOn(string scenario, string slot, string option, string against) => Ripple.Between(Sheet(against), Preview(scenario, slot, option));
+
+    /// <summary>Options that would settle findings of a scenario, by finding id.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<Remedy>> Remedies(string scenario, IReadOnlyCollection<SheetFinding> findings) =>
+        Remedy.For(Sheet(scenario), Build.Scenarios.GetValueOrDefault(scenario), findings);
+
+    /// <summary>Other items' options that would restore what an option looked at spoils, by finding id.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<Remedy>> Restoring(string scenario, string slot, string option)
     {
-        if (!Build.Scenarios.ContainsKey(scenario)) return [];
-        var now = Sheet(scenario);
-        return
-        [
-            .. from item in marks.Behind(finding)
-               let slot = Build.Find(item)!
-               from option in slot.Options
-               where option.Id != now.Choices[item].Id && Remedy.Settles(Preview(scenario, item, option.Id), finding.Id)
-               let worse = KnockOn(scenario, item, option.Id).Rows.Count(RippleGroups.IsWorse)
-               orderby worse
-               select new Remedy(slot, Words.OptionTitle(slot, option.Id), worse),
-        ];
+        var tried = Preview(scenario, slot, option);
+        var now = Build.Scenarios[scenario];
+        var spoilt = KnockOn(scenario, slot, option).Rows.Where(RippleGroups.IsWorse).Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        return Remedy.For(tried, now with { Choices = now.Choices.SetItem(slot, option) }, [.. tried.Findings().Where(f => spoilt.Contains(f.Id))], slot);
     }
 
     public Ripple? KnockOn(string from, string to) => _comparing.Ripple(from, to, new Faults());

@@ -25,9 +25,14 @@ public sealed partial class DecisionsPage
             Nav.NavigateTo(AddressIn(_slot?.Id, made.Id));
     }
 
-    private void ApproveBy(string by)
+    private void ApproveBy((string By, string How) yes)
     {
-        if (Obstacle is null) Write(Desk.Deciding.Approve(_view!.Open, Sheet, by, _view.Seen("approved"), Viewer.Person, Viewer.Device));
+        if (Obstacle is null) Write(Desk.Deciding.Approve(_view!.Open, Sheet, yes.By, _view.Seen("approved"), Viewer.Person, Viewer.Device, yes.How));
+    }
+
+    private void EnterPhase(string phase)
+    {
+        if (phase.Length > 0) Write(Desk.Deciding.Enter(Id, phase, _view!.Seen("phase"), Viewer.Person, Viewer.Device));
     }
 
     private void Undo()
@@ -62,7 +67,7 @@ public sealed partial class DecisionsPage
     /// <summary>Appends one fact; what cannot be written stays on the screen with the reason.</summary>
     private bool Write(Fact fact)
     {
-        (_said, _refused, _clash) = ("", null, null);
+        (_said, _heard, _refused, _clash) = ("", "", null, null);
         _writing = true;
         var outcome = Desk.Append([fact], Arrival.Online)[0];
         _writing = false;

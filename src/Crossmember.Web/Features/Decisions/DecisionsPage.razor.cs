@@ -14,13 +14,15 @@ public sealed partial class DecisionsPage
     private DecisionView? _view;
     private string _scenario = Option.AsFound, _from = Option.AsFound, _to = Option.AsFound;
     private Slot? _slot;
-    private string? _lookedAt, _inEffect;
+    private string? _lookedAt, _inEffect, _against;
     private ItemMarks _marks = null!;
     private List<SheetFinding> _trouble = [];
     private List<(OptionFacts Facts, InOneBreath? Breath)> _cards = [];
     private IReadOnlyList<HeldFact> _held = [];
     private bool _newer, _writing, _pinned;
-    private string _said = "";
+    private string _said = "", _heard = "";
+    private IReadOnlyList<OpenQuestion> _questions = [];
+    private IReadOnlyDictionary<string, IReadOnlyList<Remedy>> _remedies = new Dictionary<string, IReadOnlyList<Remedy>>();
     private Fault? _refused;
     private Clash? _clash;
 
@@ -43,6 +45,9 @@ public sealed partial class DecisionsPage
     private Sheet? Looked => _slot is { } slot && _lookedAt is { } option && option != _inEffect ? _view!.Preview(_scenario, slot.Id, option) : null;
 
     private bool Locked => _view!.Open.IsReadOnly || !_view.Build.Scenarios.ContainsKey(_scenario);
+
+    /// <summary>What a look is held against unless somebody says otherwise: what the customer has said yes to, else the what-if as it stands.</summary>
+    private string Before => _view!.Open.Approval is null ? _scenario : Option.Approved;
 
     /// <summary>Only what is said here, not what the base says, can be taken back to the base.</summary>
     private bool CanGoBack => !Locked && _slot is { } slot && _view!.Build.Scenarios[_scenario].Choices.ContainsKey(slot.Id);
@@ -68,9 +73,11 @@ public sealed partial class DecisionsPage
 
     public void Dispose() => Desk.Changed -= Heard;
 
-    private void Reload()
+    private void Reload() => Show(DecisionView.Of(Desk, Id));
+
+    private void Show(DecisionView? view)
     {
-        (_view, _newer) = (DecisionView.Of(Desk, Id), false);
+        (_view, _newer, _heard) = (view, false, "");
         if (_view is null) return;
         _held = Desk.Held(Id);
         Arrange();
@@ -88,6 +95,11 @@ public sealed partial class DecisionsPage
         _slot = slot;
         _marks = ItemMarks.Of(Sheet, view.Build.Scenarios.GetValueOrDefault(_scenario));
         _trouble = [.. Sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown)];
+        if (slot is null)
+        {
+            _questions = OpenQuestion.Of(Sheet, _marks);
+            _remedies = view.Remedies(_scenario, [.. _trouble.Where(f => f.Finding.Verdict == Verdict.Fail)]);
+        }
         _inEffect = slot is null ? null : Sheet.Choices[slot.Id].Id;
         _cards = slot is null ? [] : [.. slot.Options.Select(o => o.Id).Concat(slot.Id == Slot.Root ? [] : [Option.None]).Select(o => Card(view, slot, o))];
     }
@@ -109,7 +121,7 @@ public sealed partial class DecisionsPage
     private string AddressIn(string? item, string scenario) =>
         $"builds/{Uri.EscapeDataString(Id)}/decisions?{(item is null ? "" : $"item={Uri.EscapeDataString(item)}&")}in={Uri.EscapeDataString(scenario)}";
 
-    private void SwitchWhatIf(ChangeEventArgs e) => Nav.NavigateTo(AddressIn(_slot?.Id, (string)e.Value!));
+    private void SwitchWhatIf(string scenario) => Nav.NavigateTo(AddressIn(_slot?.Id, scenario));
 
     /// <summary>A page that scrolls moves other options under the pointer: what was asked for stays.</summary>
     private void Look(string option)
@@ -123,16 +135,27 @@ public sealed partial class DecisionsPage
 
     private Fact? Find(Guid id) => _view!.Entries.FirstOrDefault(e => e.Fact.Id == id)?.Fact;
 
-    private static Func<string, string?> SentenceOf(Sheet sheet)
-    {
-        var texts = sheet.Findings().ToDictionary(f => f.Id, f => f.Finding.Text, StringComparer.Ordinal);
-        return id => texts.GetValueOrDefault(id);
-    }
-
-    private Func<string, string?> SentenceOf(string side) => _view!.Has(side) ? SentenceOf(_view.Sheet(side)) : _ => null;
-
     private void Heard(string build)
     {
-        if (build == Id && !_writing) _ = InvokeAsync(() => { _newer = true; StateHasChanged(); });
+        if (build == Id && !_writing) _ = InvokeAsync(() => { Follow(); StateHasChanged(); });
     }
+
+    /// <summary>What somebody else adds shows at once, unless it is about what this person is deciding: that must not change under their hand.</summary>
+    private void Follow()
+    {
+        if (_view is not { } seen || DecisionView.Of(Desk, Id) is not { } present) return;
+        var news = present.Entries.Where(e => e.Sequence > seen.Build.Position).ToList();
+        if (news.Count == 0 || news.Exists(e => IsInHand(e.Fact.Subject)))
+        {
+            _newer = news.Count > 0;
+            _held = Desk.Held(Id);
+            return;
+        }
+        var deciding = news.Where(e => EntryWords.IsDeciding(e.Fact)).Select(e => $"{e.Fact.Person} {EntryWords.Say(e.Fact, present.Build, id => present.Entries.FirstOrDefault(x => x.Fact.Id == id)?.Fact)}").ToList();
+        Show(present);
+        (_heard, _said) = (deciding.Count > 0 ? string.Join("; ", deciding) : Words.Count(news.Count, "entry was added", "entries were added"), "");
+    }
+
+    private bool IsInHand(string subject) =>
+        _slot is { } slot && (subject == $"scenarios/{_scenario}/choices/{slot.Id}" || subject == $"slots/{slot.Id}" || subject.StartsWith($"slots/{slot.Id}/", StringComparison.Ordinal));
 }

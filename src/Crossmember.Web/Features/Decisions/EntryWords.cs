@@ -9,7 +9,7 @@ public static class EntryWords
 {
     private static readonly HashSet<string> s_deciding =
     [
-        EntryKind.ScenarioOpened.Name, EntryKind.ScenarioDropped.Name, EntryKind.ChoiceMade.Name, EntryKind.WhatIfSet.Name, EntryKind.ScenarioApproved.Name,
+        EntryKind.ScenarioOpened.Name, EntryKind.ScenarioDropped.Name, EntryKind.ChoiceMade.Name, EntryKind.WhatIfSet.Name, EntryKind.ScenarioApproved.Name, EntryKind.PhaseEntered.Name,
     ];
 
     public static bool IsDeciding(Fact fact) => s_deciding.Contains(fact.Kind);
@@ -31,7 +31,8 @@ public static class EntryWords
             "what-if.set" => Tried(build, parts, fact.Payload),
             "scenario.opened" => $"opened the {Words.WhatIf} “{Text(fact.Payload, "title") ?? parts[1]}”{(Text(fact.Payload, "base") is { } b ? $" over {Words.Scenario(b, build)}" : "")}",
             "scenario.dropped" => $"gave up the {Words.WhatIf} “{parts[1]}”",
-            "scenario.approved" => $"approved “{Words.Scenario(Text(fact.Payload, "scenario") ?? "", build)}”{(Text(fact.Payload, "by") is { Length: > 0 } by ? $"; {by} said yes" : "")}",
+            "scenario.approved" => $"approved “{Words.Scenario(Text(fact.Payload, "scenario") ?? "", build)}”{(Text(fact.Payload, "by") is { Length: > 0 } by ? $"; {by} said yes{(Text(fact.Payload, "how") is { } how ? $" {how}" : "")}" : "")}",
+            "phase.entered" => $"moved the vehicle to {Text(fact.Payload, "phase")}",
             _ => $"{EntryKind.Find(fact.Kind)?.Says ?? fact.Kind} ({fact.Subject})",
         };
     }

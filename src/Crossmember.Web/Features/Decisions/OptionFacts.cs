@@ -24,7 +24,7 @@ public sealed record InOneBreath(int Worse, int Better, decimal Cost, string Cur
 
 /// <summary>Everything the card of an option shows.</summary>
 public sealed record OptionFacts(
-    string Id, string Title, string Class, string Price, string Hours, string Lead, string Originality, string Mass, IReadOnlyList<Brought> Brings, IReadOnlyList<string> Takes)
+    string Id, string Title, string Class, string Price, string Hours, string Lead, string Originality, string Mass, IReadOnlyList<Brought> Brings, IReadOnlyList<string> Takes, IReadOnlyList<string> Needs)
 {
     /// <param name="option">As it is in the sheet in which it is chosen.</param>
     public static OptionFacts Of(CompiledOption option, EvaluationPlan plan, Build build, MeasureSystem system)
@@ -33,14 +33,20 @@ public sealed record OptionFacts(
         var names = new RowNames(plan, build);
         return new(body.Id, Words.OptionTitle(option.Slot, body.Id), Words.Of(body.Class), PriceOf(body), HoursOf(body), body.Lead ?? "-",
             body.Originality is { } share ? Shown.Share(share) : "-", MassOf(body, system), BroughtBy(option, plan, names, system),
-            [.. (body.Takes ?? []).Select(t => build.Find(t)?.Title ?? t)]);
+            [.. (body.Takes ?? []).Select(t => build.Find(t)?.Title ?? t)], [.. (body.Requires ?? []).Select(r => Need(r, build))]);
     }
 
-    private static string PriceOf(Option body)
+    private static string Need(Requirement need, Build build) => build.Find(need.Slot) is { } other
+        ? $"{other.Title}: {string.Join(" or ", need.Options.Select(o => Words.OptionTitle(other, o)))}" : need.Slot;
+
+    /// <summary>What its price lines add up to before tax; null where it states none.</summary>
+    public static Planning.Money? Bought(Option body)
     {
         var lines = (body.Prices ?? []).Where(p => p.Each is not null).ToList();
-        return lines.Count == 0 ? "-" : Shown.Money(lines.Select(p => (p.Each!.Value * p.Count).Rounded()).Aggregate((a, b) => a + b));
+        return lines.Count == 0 ? null : lines.Select(p => (p.Each!.Value * p.Count).Rounded()).Aggregate((a, b) => a + b);
     }
+
+    private static string PriceOf(Option body) => Bought(body) is { } sum ? Shown.Money(sum) : "-";
 
     private static string HoursOf(Option body) => body.Hours is { Length: > 0 } lines ? Shown.Hours(lines.Sum(h => h.Hours?.Mean ?? 0)) : "-";
 

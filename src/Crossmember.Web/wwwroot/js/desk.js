@@ -50,6 +50,11 @@
   addEventListener('keydown', e => {
     if (e.ctrlKey || e.metaKey || e.altKey || e.target.closest('input, textarea, select')) return;
     const search = document.querySelector('input[type=search]');
+    // A page says which of its buttons and links a key presses.
+    const named = [...document.querySelectorAll('[data-key]')].find(x => x.dataset.key === e.key);
+    if (named) { e.preventDefault(); named.click(); }
+    if (e.key === 'b') location.href = document.baseURI;
+    if (e.key === '/' && !search) { e.preventDefault(); location.href = document.baseURI + 'search'; }
     if (e.key === '/' && search) { e.preventDefault(); document.querySelector('.items')?.classList.add('open'); search.focus(); }
     if (e.key === '?') { e.preventDefault(); document.getElementById('keys')?.showModal(); }
   });
