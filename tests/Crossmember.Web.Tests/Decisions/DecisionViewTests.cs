@@ -67,11 +67,56 @@ public sealed class DecisionViewTests : IDisposable
         var sheet = view.Sheet("working");
         var redline = sheet.Findings().First();
         Assert.Equal(("driveline.cruise/redline", Verdict.Fail), (redline.Id, redline.Finding.Verdict));
-        var remedies = view.Remedies("working", redline, ItemMarks.Of(sheet, view.Build.Scenarios["working"]));
+        var remedies = view.Remedies("working", [redline])[redline.Id];
         // 65 mph by hand: 3102 rpm with 4.10, 2822 with 3.73; with 4.88 on 33 in tires still 3231, over 3200.
         Assert.Equal(["As found", "3.73 gears"], remedies.Select(r => r.Option));
-        Assert.Equal("final-drives", Remedy.Where(view.Open, sheet, redline, ItemMarks.Of(sheet, view.Build.Scenarios["working"])));
         Assert.All(remedies, r => Assert.Equal(("final-drives", 0), (r.Item.Id, r.Worse)));
+    }
+
+    [Fact]
+    public void What_a_look_spoils_is_answered_with_what_other_items_would_restore()
+    {
+        var restoring = View.Restoring("working", "final-drives", "short");
+        Assert.Equal(View.KnockOn("working", "final-drives", "short").Rows.Where(RippleGroups.IsWorse).Select(r => r.Id).Order(StringComparer.Ordinal), restoring.Keys.Order(StringComparer.Ordinal));
+        // 4.88 on 33 in tires still turns 3231 rpm at 65 mph, over 3200: tires alone restore nothing here, and going back on the gears is no answer.
+        Assert.DoesNotContain(restoring["driveline.cruise/redline"], r => r.Item.Id is "final-drives" or "tires");
+    }
+
+    [Fact]
+    public void Against_the_approved_build_a_look_shows_everything_since_the_yes()
+    {
+        var view = View;
+        Assert.IsType<AppendOutcome.Appended>(_desk.Append([_desk.Deciding.Approve(view.Open, view.Sheet("working"), "the owner", view.Seen("approved"), "ana", "test", "by phone")], Arrival.Online)[0]);
+        Choose(View, "tires", "at33");
+        var now = View;
+        Assert.Equal("by phone", now.Open.Approval!.How);
+        var sinceYes = now.KnockOn("working", "final-drives", "tall", "approved").Rows.Select(r => r.Id).ToHashSet();
+        var alone = now.KnockOn("working", "final-drives", "tall").Rows.Select(r => r.Id).ToHashSet();
+        Assert.Contains("wheel.rear.left.tire.size", sinceYes);
+        Assert.DoesNotContain("wheel.rear.left.tire.size", alone);
+    }
+
+    [Fact]
+    public void What_is_open_says_why_it_matters_now_most_pressing_first()
+    {
+        var view = View;
+        var questions = OpenQuestion.Of(view.Sheet("working"), ItemMarks.Of(view.Sheet("working"), view.Build.Scenarios["working"]));
+        Assert.Equal(["final-drives", "tires"], questions.Select(q => q.Item.Id).Where(i => i is "final-drives" or "tires"));
+        var drives = questions.Single(q => q.Item.Id == "final-drives");
+        Assert.Contains("up to 3 weeks to come", drives.Why);
+        Assert.Contains("620.00 USD", drives.Why); // 2 x 310.00
+        Assert.Equal(21 * 86400, drives.Lead);
+        Choose(view, "final-drives", "tall");
+        Assert.DoesNotContain(OpenQuestion.Of(View.Sheet("working"), ItemMarks.Of(View.Sheet("working"), View.Build.Scenarios["working"])), q => q.Item.Id == "final-drives");
+    }
+
+    [Fact]
+    public void A_phase_that_is_entered_is_kept_and_a_wrong_one_refused()
+    {
+        Assert.IsType<AppendOutcome.Appended>(_desk.Append([_desk.Deciding.Enter("bracken", "assembly", View.Seen("phase"), "ana", "test")], Arrival.Online)[0]);
+        Assert.Equal("assembly", View.Build.Phase);
+        var refused = Assert.IsType<AppendOutcome.Refused>(_desk.Append([_desk.Deciding.Enter("bracken", "assembled", View.Seen("phase"), "ana", "test")], Arrival.Online)[0]);
+        Assert.Contains("mock-up, assembly", refused.Fault.Right, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -81,14 +81,15 @@ public sealed class FormTests : BunitContext
     [Fact]
     public void A_yes_needs_somebody_who_said_it()
     {
-        List<string> yes = [];
+        List<(string By, string How)> yes = [];
         var form = Render<Approve>(p => p.Add(a => a.Build, "b").Add(a => a.Name, "working").Add(a => a.Fails, 2).Add(a => a.OnApprove, yes.Add));
         Assert.Contains("2 checks say no", form.Markup, StringComparison.Ordinal);
         form.Find("form").Submit();
         Assert.Contains("who said yes", form.Find("#approve-error").TextContent, StringComparison.Ordinal);
         form.Find("#approve-by").Input(" the owner ");
+        form.Find("#approve-how").Change("by phone");
         form.Find("form").Submit();
-        Assert.Equal(["the owner"], yes);
+        Assert.Equal([("the owner", "by phone")], yes);
     }
 
     [Fact]

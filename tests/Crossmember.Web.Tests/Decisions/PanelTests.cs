@@ -74,7 +74,7 @@ public sealed class PanelTests : BunitContext
         var sheet = Bracken.With(("final-drives", "short"));
         var list = Render<TroubleList>(p => p.Add(t => t.Findings, [.. sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown)])
             .Add(t => t.Sheet, sheet).Add(t => t.Marks, ItemMarks.Of(sheet, Bracken.Working)).Add(t => t.Address, item => $"to/{item}")
-            .Add(t => t.Remedies, _ => [new(Bracken.Item("final-drives"), "3.73 gears", 2)]));
+            .Add(t => t.Remedies, _ => [new(Bracken.Item("final-drives"), "3.73 gears", [], 2)]));
         var rows = list.FindAll("li");
         Assert.Equal(5, rows.Count); // redline, speedometer, and three checks that say the same of four wheels
         Assert.Equal("to/final-drives", rows[0].QuerySelector(".remedies a")!.GetAttribute("href"));
