@@ -10,7 +10,7 @@ public static class ShippedBindings
     private const string Total = "mass.{condition}.total", MomentX = "mass.{condition}.moment-x", MomentY = "mass.{condition}.moment-y", Wheelbase = "vehicle.wheelbase";
     private const string Wheel = "wheel.{axle}.{side}.";
 
-    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass()];
+    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All];
 
     private static IEnumerable<Binding> Tires() =>
     [
@@ -53,7 +53,7 @@ public static class ShippedBindings
             [("load", Wheel + "{condition}.load")]),
     ];
 
-    private static Binding Bind(
+    internal static Binding Bind(
         string calculation, string[] forEach, (string Input, string Pattern)[] inputs, (string Output, string Pattern)[]? publishes = null, string[]? raises = null) =>
         new(CalculationList.Find(calculation) ?? throw new InvalidOperationException($"there is no calculation {calculation}"), forEach,
             inputs.ToDictionary(i => i.Input, i => i.Pattern), (publishes ?? []).ToDictionary(p => p.Output, p => p.Pattern), raises);
