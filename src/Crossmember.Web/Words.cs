@@ -5,7 +5,7 @@ using Crossmember.Engineering.Calculations;
 namespace Crossmember.Web;
 
 /// <summary>What stands on the screen: the words of the shop. The engineer's term stands in the tooltip.</summary>
-public static class Words
+public static partial class Words
 {
     public const string Name = "Crossmember";
     public const string Builds = "Builds";
@@ -79,6 +79,14 @@ public static class Words
         option == Option.None ? LeaveOff
         : slot.Find(option) is { } found && ResolvedOption.Of(slot, found).Body.Title is { Length: > 0 } title ? title
         : option == Option.AsFound ? "As found" : option;
+
+    public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..].TrimEnd('.');
+
+    /// <summary>A finding that lists what is missing without how to get each: that stands under "To find out".</summary>
+    public static string Brief(string text) => text.StartsWith("Not known: ", StringComparison.Ordinal) ? InBrackets().Replace(text, "") : text;
+
+    [System.Text.RegularExpressions.GeneratedRegex(@" \([^()]*\)")]
+    private static partial System.Text.RegularExpressions.Regex InBrackets();
 
     public static string Count(int n, string one, string many) => n == 1 ? $"1 {one}" : $"{n} {many}";
 }

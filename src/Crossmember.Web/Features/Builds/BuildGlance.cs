@@ -42,10 +42,10 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
             var look = where is null ? "Look what would settle it" : $"Look at the options for {open.Build.Find(where)!.Title.ToLowerInvariant()}";
             return ($"{look}; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", where);
         }
+        if (open.Build.Phase == "delivered")
+            return open.Build.Slots.FirstOrDefault(s => s.Findings.Length > 0) is { } found ? ($"Came back: {found.Findings[^1]} ({found.Title.ToLowerInvariant()}).", found.Id) : ("Delivered; nothing has come back.", null);
+        if (Unsettled.Of(sheet) is [var missing, ..]) return ($"Find out {missing.Meaning}: {missing.Measure} ({Words.Count(missing.Checks, "check waits", "checks wait")} for it).", null);
         if (undecided.Count > 0) return ($"Decide {undecided[0].Title.ToLowerInvariant()}{(undecided.Count > 1 ? $" and {undecided.Count - 1} more" : "")}.", undecided[0].Id);
-        if (Missing(sheet) is { } measure) return ($"Find out what is not known yet: {measure}.", null);
         return open.Approval is { } yes ? ($"Approved{(yes.By.Length > 0 ? $" by {yes.By}" : "")}: keep to it, or try another {Words.WhatIf}.", null) : ("Ask the customer for the yes.", null);
     }
-
-    private static string? Missing(Sheet sheet) => sheet.Instances.OfType<InstanceState>().SelectMany(i => i.Outcome.Missing).Select(m => m.Measure).FirstOrDefault();
 }

@@ -21,8 +21,6 @@ public sealed partial class DecisionsPage
     private IReadOnlyList<HeldFact> _held = [];
     private bool _newer, _writing, _pinned;
     private string _said = "", _heard = "";
-    private IReadOnlyList<OpenQuestion> _questions = [];
-    private IReadOnlyDictionary<string, IReadOnlyList<Remedy>> _remedies = new Dictionary<string, IReadOnlyList<Remedy>>();
     private Fault? _refused;
     private Clash? _clash;
 
@@ -95,11 +93,6 @@ public sealed partial class DecisionsPage
         _slot = slot;
         _marks = ItemMarks.Of(Sheet, view.Build.Scenarios.GetValueOrDefault(_scenario));
         _trouble = [.. Sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown)];
-        if (slot is null)
-        {
-            _questions = OpenQuestion.Of(Sheet, _marks);
-            _remedies = view.Remedies(_scenario, [.. _trouble.Where(f => f.Finding.Verdict == Verdict.Fail)]);
-        }
         _inEffect = slot is null ? null : Sheet.Choices[slot.Id].Id;
         _cards = slot is null ? [] : [.. slot.Options.Select(o => o.Id).Concat(slot.Id == Slot.Root ? [] : [Option.None]).Select(o => Card(view, slot, o))];
     }

@@ -29,7 +29,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
     }).GroupBy(b => b.Item1).Select(g => (g.Key, string.Join(", ", g.Select(b => b.Item2))));
 
     public RowName Key(string key) => plan.Catalogue.Table.Of(key) is { } pattern
-        ? new(pattern.Text, Sentence(pattern.Meaning), Where(ParameterTable.MembersOf(pattern, key))) : new(key, key, "");
+        ? new(pattern.Text, Words.Sentence(pattern.Meaning), Where(ParameterTable.MembersOf(pattern, key))) : new(key, key, "");
 
     public RowName Finding(string id)
     {
@@ -39,7 +39,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
         var check = id[(cut + 1)..];
         var about = plan.Catalogue.Bindings.FirstOrDefault(b => b.Calculation.Id == calculation)?.Calculation.About;
         var asks = about?.Checks.FirstOrDefault(c => c.Id == check)?.Asks;
-        return new($"{calculation}/{check}", Sentence(asks ?? about?.Title ?? calculation), Where(members));
+        return new($"{calculation}/{check}", Words.Sentence(asks ?? about?.Title ?? calculation), Where(members));
     }
 
     private RowName Model(string id)
@@ -63,7 +63,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
         var (calculation, members) = Instance(id[..dot]);
         var output = id[(dot + 1)..];
         var meaning = plan.Catalogue.Bindings.FirstOrDefault(b => b.Calculation.Id == calculation)?.Calculation.OutputSpecs.FirstOrDefault(o => o.Name == output)?.About.Meaning;
-        return new($"{calculation}.{output}", Sentence(meaning ?? output), Where(members));
+        return new($"{calculation}.{output}", Words.Sentence(meaning ?? output), Where(members));
     }
 
     private RowName Element(string id)
@@ -93,8 +93,6 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
             _ => m.Member,
         })).TrimEnd(',');
     }
-
-    private static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..].TrimEnd('.');
 
     private static string Short(string text) => text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..];
 }
