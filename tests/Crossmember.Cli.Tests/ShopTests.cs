@@ -8,7 +8,7 @@ public sealed class ShopTests
         using Place place = new(), other = new();
         var demo = Path.Combine(place.Folder, "demo");
         Assert.Equal(0, place.Run("demo", "--out", demo).Code);
-        var file = Directory.GetFiles(demo).Single();
+        var file = Path.Combine(demo, "packhorse.json");
         Assert.Equal("packhorse", (string?)place.Run("import", file, "--json").Json["imported"]![0]!["build"]);
         Assert.Equal(0, (int)place.Run("import", file, "--json").Json["imported"]![0]!["appended"]!);
         string first = Path.Combine(place.Folder, "a.json"), second = Path.Combine(place.Folder, "b.json");

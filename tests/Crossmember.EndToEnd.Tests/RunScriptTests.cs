@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
 namespace Crossmember.EndToEnd.Tests;
@@ -24,7 +25,8 @@ public sealed partial class RunScriptTests : IDisposable
             using var client = new HttpClient { BaseAddress = await Printed(run.StandardOutput) };
             using var page = await client.GetAsync("/", TestContext.Current.CancellationToken);
             Assert.True(page.IsSuccessStatusCode, $"the first page answers {page.StatusCode}");
-            Assert.NotEmpty(_data.GetFiles("*", SearchOption.AllDirectories));
+            var builds = JsonNode.Parse(await client.GetStringAsync("/api/builds", TestContext.Current.CancellationToken))!["builds"]!.AsArray();
+            Assert.Equal(["croft", "packhorse", "shieling", "steading"], builds.Select(b => (string?)b!["id"]).Order(StringComparer.Ordinal));
         }
         finally
         {
