@@ -35,19 +35,19 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
     Trends =
     [
         new("axleRatio", "stallTorque", '+', 2.5, 6), new("gearRatios", "stallTorque", '+', 1, 7), new("transferRatios", "stallTorque", '+', 1, 5),
-        new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1), new("axleLoads", "gripTorque", '+', 300, 3000),
+        new("peakTorque", "stallTorque", '+', 50, 1000), new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1), new("axleLoads", "gripTorque", '+', 300, 3000),
         new("rollingRadius", "gripTorque", '+', 12, 22), new("grip", "gripTorque", '+', 0.2, 1), new("shaftDiameter", "openShear", '-', 0.8, 2.5),
     ],
     NoTrends =
     [
-        new("torqueCurve", "a curve: the stall torque is in proportion to its highest point"),
+        new("torqueCurve", "has many points; the stall torque is in proportion to the highest"),
         new("shearStrength", "only compared with the result"), new("jointRating", "only compared with the result"),
     ],
     Examples =
     [
         new(new Dictionary<string, string>
             {
-                ["torqueCurve"] = """[["1200 rpm","290 N m"],["2000 rpm","330 N m"],["4000 rpm","250 N m"]]""", ["gearRatios"] = """{"1":"5.15","4":"1"}""",
+                ["peakTorque"] = "330 N m", ["gearRatios"] = """{"1":"5.15","4":"1"}""",
                 ["transferRatios"] = """{"high":"1","low":"2.28"}""", ["axleRatio"] = "4.11", ["axleLoads"] = """{"touring":"1182.5 kg"}""", ["rollingRadius"] = "406.88 mm",
                 ["shaftDiameter"] = "32 mm",
             },
@@ -63,14 +63,15 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
 {
     public sealed record Inputs(
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
-        [Input("torque curve of the engine", "rpm", CurveUnit = "N m", Measure = HowToMeasureShafts.TorqueCurve)] Curve? TorqueCurve,
+        [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve? TorqueCurve,
+        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)] Torque? PeakTorque,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio>? GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio>? TransferRatios,
         [Input("torque ratio of the torque converter at stall; 1 for a clutch", AtLeast = 1, High = 3, Default = 1, Measure = HowToMeasureShafts.Converter)] Ratio ConverterRatio,
-        [Input("efficiency of the driveline", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasureShafts.Efficiency)] Ratio Efficiency,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
         [Input("load on the axle in each condition", "kg", MoreThan = 0, High = 5000, Measure = HowToMeasureShafts.AxleLoads)] Members<UnitsNet.Mass>? AxleLoads,
-        [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasureShafts.RollingRadius)] Length? RollingRadius,
-        [Input("grip of tire on ground", MoreThan = 0, Low = 0.1, High = 1.2, Default = 0.7, Measure = HowToMeasureShafts.Grip)] Ratio Grip,
+        [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasurePull.RollingRadius)] Length? RollingRadius,
+        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)] Ratio Grip,
         [Input("diameter of the axle shaft at its thinnest place", "in", MoreThan = 0, Low = 0.5, High = 4,
             Measure = "caliper the shaft where it is thinnest, at the root of the splines or beside a seal")] Length? ShaftDiameter,
         [Input("shear strength of the axle shaft", "ksi", MoreThan = 0, Measure = HowToMeasureShafts.ShearStrength)] Pressure? ShearStrength,
@@ -88,7 +89,7 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
     protected override Result Solve(Inputs x, Worksheet w)
     {
         var axle = x.AxleRatio.DecimalFractions;
-        var transfer = TorqueLimits.AtStall(x.TorqueCurve, x.GearRatios, x.TransferRatios, x.ConverterRatio, x.Efficiency, w); // N m
+        var transfer = TorqueLimits.AtStall(x.TorqueCurve, x.PeakTorque, x.GearRatios, x.TransferRatios, x.ConverterRatio, x.Efficiency, w); // N m
         if (transfer is { } Ts) w.Line("Ta", "Ts x axle ratio", $"{Ts} x {axle}", Ts * axle, "N m");
         var limits = new TorqueLimits(transfer * axle, TorqueLimits.OfGrip(x.Grip, x.AxleLoads, x.RollingRadius, w));
         double? locked = limits.Governing, open = locked / 2; // N m

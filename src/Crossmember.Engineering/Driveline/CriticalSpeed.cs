@@ -73,7 +73,7 @@ public sealed class CriticalSpeed() : Calculation<CriticalSpeed.Inputs, Critical
         Density Density,
         [Input("cruise speed", "mph", AtLeast = 0, High = 150, Measure = HowToMeasure.CruiseSpeed)] Speed? CruiseSpeed,
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio? AxleRatio,
-        [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasureShafts.RollingRadius)] Length? RollingRadius,
+        [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasurePull.RollingRadius)] Length? RollingRadius,
         [Input("redline of the engine", "rpm", MoreThan = 0, Measure = HowToMeasure.Redline)] RotationalSpeed? Redline,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio>? GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio>? TransferRatios);
@@ -110,7 +110,7 @@ public sealed class CriticalSpeed() : Calculation<CriticalSpeed.Inputs, Critical
         }
         if (x.Redline is { } most && x.GearRatios is { } gears && x.TransferRatios is { } ranges)
         {
-            double gear = gears.Items.Min(g => g.Value.DecimalFractions), range = ranges.Items.Min(r => r.Value.DecimalFractions);
+            double gear = gears.Longest().DecimalFractions, range = ranges.Longest().DecimalFractions;
             redline = most.RevolutionsPerMinute / (gear * range);
             w.Line("nr", "redline / (smallest gear x smallest range)", $"{most.RevolutionsPerMinute} / ({gear} x {range})", redline.Value, "rpm");
         }

@@ -3,17 +3,9 @@ namespace Crossmember.Engineering.Driveline;
 /// <summary>How to get what loads and turns a shaft, the quickest way first: one wording for all its calculations.</summary>
 internal static class HowToMeasureShafts
 {
-    public const string TorqueCurve = "take the maker's curve or a brake test; where only the peak is known, write two points with the peak torque";
-
     public const string Converter = "1 for a clutch; for an automatic read the converter maker's stall torque ratio, about 2 is usual";
 
-    public const string Efficiency = "0.85 is the usual figure for a train of gears; take it as it is";
-
     public const string AxleLoads = "put the axle on a scale in each state of load";
-
-    public const string RollingRadius = "roll ten turns of the wheel with the weight on, tape the way and divide by 62.83";
-
-    public const string Grip = "0.7 is dry gravel or rock with good tires; dry pavement 0.8 to 0.9, wet ground 0.5";
 
     public const string TubeDiameter = "caliper the tube between the welds";
 

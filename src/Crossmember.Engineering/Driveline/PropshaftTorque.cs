@@ -25,19 +25,19 @@ public sealed class PropshaftTorque() : Calculation<PropshaftTorque.Inputs, Prop
     Trends =
     [
         new("axleRatio", "gripTorque", '-', 2.5, 6), new("gearRatios", "stallTorque", '+', 1, 7), new("transferRatios", "stallTorque", '+', 1, 5),
-        new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1), new("axleLoads", "gripTorque", '+', 300, 3000),
+        new("peakTorque", "stallTorque", '+', 50, 1000), new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1), new("axleLoads", "gripTorque", '+', 300, 3000),
         new("rollingRadius", "gripTorque", '+', 12, 22), new("grip", "gripTorque", '+', 0.2, 1),
     ],
     NoTrends =
     [
-        new("torqueCurve", "a curve: the stall torque is in proportion to its highest point"),
+        new("torqueCurve", "has many points; the stall torque is in proportion to the highest"),
         new("jointRating", "only compared with the result"),
     ],
     Examples =
     [
         new(new Dictionary<string, string>
             {
-                ["torqueCurve"] = """[["1200 rpm","290 N m"],["2000 rpm","330 N m"],["4000 rpm","250 N m"]]""", ["gearRatios"] = """{"1":"5.15","4":"1"}""",
+                ["peakTorque"] = "330 N m", ["gearRatios"] = """{"1":"5.15","4":"1"}""",
                 ["transferRatios"] = """{"high":"1","low":"2.28"}""", ["axleRatio"] = "4.11", ["axleLoads"] = """{"touring":"1182.5 kg"}""", ["rollingRadius"] = "406.88 mm",
             },
             new Dictionary<string, double> { ["stallTorque"] = 2429.3, ["gripTorque"] = 592.7, ["torque"] = 592.7 }, 0.0001,
@@ -53,14 +53,15 @@ public sealed class PropshaftTorque() : Calculation<PropshaftTorque.Inputs, Prop
 {
     public sealed record Inputs(
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
-        [Input("torque curve of the engine", "rpm", CurveUnit = "N m", Measure = HowToMeasureShafts.TorqueCurve)] Curve? TorqueCurve,
+        [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve? TorqueCurve,
+        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)] Torque? PeakTorque,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio>? GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio>? TransferRatios,
         [Input("torque ratio of the torque converter at stall; 1 for a clutch", AtLeast = 1, High = 3, Default = 1, Measure = HowToMeasureShafts.Converter)] Ratio ConverterRatio,
-        [Input("efficiency of the driveline", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasureShafts.Efficiency)] Ratio Efficiency,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
         [Input("load on the axle in each condition", "kg", MoreThan = 0, High = 5000, Measure = HowToMeasureShafts.AxleLoads)] Members<UnitsNet.Mass>? AxleLoads,
-        [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasureShafts.RollingRadius)] Length? RollingRadius,
-        [Input("grip of tire on ground", MoreThan = 0, Low = 0.1, High = 1.2, Default = 0.7, Measure = HowToMeasureShafts.Grip)] Ratio Grip,
+        [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasurePull.RollingRadius)] Length? RollingRadius,
+        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)] Ratio Grip,
         [Input("rating of the propeller shaft's joints", "lbf ft", MoreThan = 0,
             Measure = "read the joint's series off its caps and cross, and take the joint maker's peak rating for it")] Torque? JointRating);
 
@@ -72,7 +73,7 @@ public sealed class PropshaftTorque() : Calculation<PropshaftTorque.Inputs, Prop
     protected override Result Solve(Inputs x, Worksheet w)
     {
         var axle = x.AxleRatio.DecimalFractions;
-        var stall = TorqueLimits.AtStall(x.TorqueCurve, x.GearRatios, x.TransferRatios, x.ConverterRatio, x.Efficiency, w); // N m
+        var stall = TorqueLimits.AtStall(x.TorqueCurve, x.PeakTorque, x.GearRatios, x.TransferRatios, x.ConverterRatio, x.Efficiency, w); // N m
         var wheels = TorqueLimits.OfGrip(x.Grip, x.AxleLoads, x.RollingRadius, w); // N m
         if (wheels is { } Tg) w.Line("Tp", "Tg / axle ratio", $"{Tg} / {axle}", Tg / axle, "N m");
         var limits = new TorqueLimits(stall, wheels / axle);

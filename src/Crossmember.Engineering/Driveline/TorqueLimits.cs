@@ -14,8 +14,6 @@ namespace Crossmember.Engineering.Driveline;
 /// <param name="Grip">N m; null where load or tire is not known.</param>
 internal readonly record struct TorqueLimits(double? Stall, double? Grip)
 {
-    private const double StandardGravity = 9.80665; // m/s2, exact by definition
-
     /// <summary>The lower of those known, N m: where one is missing, the shaft sees no more than this.</summary>
     public double? Governing => Stall is { } s && Grip is { } g ? Math.Min(s, g) : Stall ?? Grip;
 
@@ -32,16 +30,16 @@ internal readonly record struct TorqueLimits(double? Stall, double? Grip)
         _ => Ground,
     };
 
-    private const string Engine = "the engine's torque curve with all gear and transfer case ratios", Ground = "the axle's load in every condition with its rolling radius";
+    private const string Engine = "the engine's torque with all gear and transfer case ratios", Ground = "the axle's load in every condition with its rolling radius";
 
     /// <summary>Torque after the transfer case with the engine at its best in the lowest gear and range, N m.</summary>
-    public static double? AtStall(Curve? curve, Members<Ratio>? gears, Members<Ratio>? ranges, Ratio converter, Ratio efficiency, Worksheet w)
+    /// <param name="stated">The engine's largest torque, used where no curve is known.</param>
+    public static double? AtStall(Curve? curve, Torque? stated, Members<Ratio>? gears, Members<Ratio>? ranges, Ratio converter, Ratio efficiency, Worksheet w)
     {
-        if (curve is null || gears is null || ranges is null) return null;
-        double T = curve.Points.Max(p => p.Y), k = converter.DecimalFractions, eta = efficiency.DecimalFractions; // N m
-        if (T <= 0) return null; // an engine that only brakes twists nothing
-        double gear = gears.Items.Max(g => g.Value.DecimalFractions), range = ranges.Items.Max(r => r.Value.DecimalFractions);
-        var stall = k * T * gear * range * eta;
+        // An engine that only brakes twists nothing.
+        if ((curve?.Points.Max(p => p.Y) ?? stated?.NewtonMeters) is not (> 0 and var T) || gears is null || ranges is null) return null;
+        double gear = gears.Lowest().DecimalFractions, range = ranges.Lowest().DecimalFractions, k = converter.DecimalFractions, eta = efficiency.DecimalFractions;
+        var stall = k * T * gear * range * eta; // N m
         w.Line("Ts", "converter x peak torque x lowest gear x lowest range x efficiency", $"{k} x {T} x {gear} x {range} x {eta}", stall, "N m");
         return stall;
     }
@@ -51,8 +49,8 @@ internal readonly record struct TorqueLimits(double? Stall, double? Grip)
     {
         if (loads is null || radius is not { } re) return null;
         double mu = grip.DecimalFractions, m = loads.Items.Max(l => l.Value.Kilograms), r = re.Meters; // kg, m
-        var torque = mu * m * StandardGravity * r;
-        w.Line("Tg", "grip x heaviest axle load x g x rolling radius", $"{mu} x {m} x {StandardGravity} x {r}", torque, "N m");
+        var torque = mu * m * Resistance.Gravity * r;
+        w.Line("Tg", "grip x heaviest axle load x g x rolling radius", $"{mu} x {m} x {Resistance.Gravity} x {r}", torque, "N m");
         return torque;
     }
 }

@@ -27,6 +27,17 @@ public class ShaftTorqueTests
     }
 
     [Fact]
+    public void The_curve_counts_with_its_highest_point_and_stands_above_a_stated_torque()
+    {
+        double Stall(string engine) => Door.Run("driveline.propshaft-torque", $$"""
+            {"axleRatio":4.11,"gearRatios":{"1":5.15},"transferRatios":{"low":2.28},{{engine}} }
+            """).Number("stallTorque")!.Value;
+        Assert.Equal(Stall(""" "peakTorque":"330 N m" """), Stall(""" "peakTorque":"100 N m","torqueCurve":[["1200 rpm","290 N m"],["2000 rpm","330 N m"],["4000 rpm","250 N m"]] """), 1e-9);
+        // A converter that doubles the torque at stall doubles the stall case.
+        Assert.Equal(2 * Stall(""" "peakTorque":"330 N m" """), Stall(""" "peakTorque":"330 N m","converterRatio":2 """), 1e-9);
+    }
+
+    [Fact]
     public void The_heaviest_condition_and_the_lowest_gearing_count_whatever_their_order()
     {
         var loads = """ "axleLoads":{"empty":"800 kg","touring":"1182.5 kg","bare":"700 kg"} """;
@@ -74,7 +85,7 @@ public class ShaftTorqueTests
     {
         var finding = Door.Run("driveline.propshaft-torque", """{"axleRatio":"4.11","jointRating":"900 lbf ft"}""").Finding("joint-rating");
         Assert.Equal("unknown", finding["verdict"]!.GetValue<string>());
-        Assert.Contains("torque curve", finding["text"]!.GetValue<string>());
+        Assert.Contains("the engine's torque with all gear", finding["text"]!.GetValue<string>());
     }
 
     // Derived: at both wheels the engine gives the propeller shaft's torque times the axle ratio, the ground 0.7 x 1182.5 x 9.80665 x 0.40688 = 3302.8 N m.
