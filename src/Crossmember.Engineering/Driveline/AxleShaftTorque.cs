@@ -16,11 +16,12 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
     Id = "driveline.axle-shaft-torque",
     Version = 1,
     Title = "Axle shaft torque",
-    Purpose = "What twists an axle shaft at worst, with an open differential and with a locked one, and whether shaft and joint stand it: what larger tires and lockers really cost.",
+    Purpose = "What twists an axle shaft at worst, with an open differential and with a locked one, and whether shaft and joint stand it: what lockers really cost.",
     Formula = "both shafts = lower of (converter x peak torque x gear x range x axle ratio x efficiency) and (mu x axle load x g x rolling radius); "
         + "open: half on each; locked: up to all on one; shear stress = 16 T / (pi d^3)",
-    Validity = "Steady pull, all of the engine's torque on this axle. Locked is the worst case: one wheel holds the whole axle load, the other hangs. The load is that of the heaviest "
-        + "condition on level ground. Solid round shaft, diameter at the thinnest place, which is often the root of the splines; notches are not counted. "
+    Validity = "Steady pull, all of the engine's torque on this axle. Locked is the worst case: one wheel holds the whole axle load, the other hangs. The load "
+        + "is that of the heaviest condition on level ground. Solid round shaft, diameter at the thinnest place, which is often the root of the "
+        + "splines; notches are not counted. "
         + "Shock can double it (common practice, no source). A single joint turned to full lock sees about a fifth more than the shaft.",
     Sources =
     [
@@ -35,8 +36,9 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
     Trends =
     [
         new("axleRatio", "stallTorque", '+', 2.5, 6), new("gearRatios", "stallTorque", '+', 1, 7), new("transferRatios", "stallTorque", '+', 1, 5),
-        new("peakTorque", "stallTorque", '+', 50, 1000), new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1), new("axleLoads", "gripTorque", '+', 300, 3000),
-        new("rollingRadius", "gripTorque", '+', 12, 22), new("grip", "gripTorque", '+', 0.2, 1), new("shaftDiameter", "openShear", '-', 0.8, 2.5),
+        new("peakTorque", "stallTorque", '+', 50, 1000), new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1),
+        new("axleLoads", "gripTorque", '+', 300, 3000), new("rollingRadius", "gripTorque", '+', 12, 22), new("grip", "gripTorque", '+', 0.2, 1),
+        new("shaftDiameter", "openShear", '-', 0.8, 2.5),
     ],
     NoTrends =
     [
@@ -48,15 +50,20 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
         new(new Dictionary<string, string>
             {
                 ["peakTorque"] = "330 N m", ["gearRatios"] = """{"1":"5.15","4":"1"}""",
-                ["transferRatios"] = """{"high":"1","low":"2.28"}""", ["axleRatio"] = "4.11", ["axleLoads"] = """{"touring":"1182.5 kg"}""", ["rollingRadius"] = "406.88 mm",
-                ["shaftDiameter"] = "32 mm",
+                ["transferRatios"] = """{"high":"1","low":"2.28"}""", ["axleRatio"] = "4.11", ["axleLoads"] = """{"touring":"1182.5 kg"}""",
+                ["rollingRadius"] = "406.88 mm", ["shaftDiameter"] = "32 mm",
             },
-            new Dictionary<string, double> { ["stallTorque"] = 9984.2, ["gripTorque"] = 2436.0, ["openTorque"] = 1218.0, ["lockedTorque"] = 2436.0, ["openShear"] = 37.22 }, 0.0002,
-            "330 x 5.15 x 2.28 x 0.85 x 4.11 = 13,537 N m; 0.7 x 1182.5 x 9.80665 x 0.40688 = 3302.8 N m; 16 x 1651.4 / (pi 0.032^3) = 256.7 MPa, by hand", Provenance.Derived),
+            new Dictionary<string, double>
+            {
+                ["stallTorque"] = 9984.2, ["gripTorque"] = 2436.0, ["openTorque"] = 1218.0, ["lockedTorque"] = 2436.0, ["openShear"] = 37.22,
+            }, 0.0002,
+            "330 x 5.15 x 2.28 x 0.85 x 4.11 = 13,537 N m; 0.7 x 1182.5 x 9.80665 x 0.40688 = 3302.8 N m; 16 x 1651.4 / (pi 0.032^3) = 256.7 MPa, by hand",
+            Provenance.Derived),
     ],
     Cautions =
     [
-        "A broken shaft of a semi-floating axle can let the wheel leave the vehicle; a broken front shaft can jam the steering: stronger shafts, lockers and joints are for a qualified person to pass.",
+        "A broken shaft of a semi-floating axle can let the wheel leave the vehicle; a broken front shaft can jam the steering: "
+        + "stronger shafts, lockers and joints are for a qualified person to pass.",
         "The weakest part moves when one is made stronger: shaft, joint, ring gear, hub. Look at the next one before a locker is fitted.",
     ],
 })
@@ -64,11 +71,14 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
     public sealed record Inputs(
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
         [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve? TorqueCurve,
-        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)] Torque? PeakTorque,
+        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)]
+        Torque? PeakTorque,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio>? GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio>? TransferRatios,
-        [Input("torque ratio of the torque converter at stall; 1 for a clutch", AtLeast = 1, High = 3, Default = 1, Measure = HowToMeasureShafts.Converter)] Ratio ConverterRatio,
-        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
+        [Input("torque ratio of the torque converter at stall; 1 for a clutch", AtLeast = 1, High = 3, Default = 1, Measure = HowToMeasureShafts.Converter)]
+        Ratio ConverterRatio,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)]
+        Ratio Efficiency,
         [Input("load on the axle in each condition", "kg", MoreThan = 0, High = 5000, Measure = HowToMeasureShafts.AxleLoads)] Members<UnitsNet.Mass>? AxleLoads,
         [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasurePull.RollingRadius)] Length? RollingRadius,
         [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)] Ratio Grip,
@@ -108,8 +118,8 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
     private static void Judge(Worksheet w, Inputs x, TorqueLimits limits, double? lockedTau)
     {
         if (x.ShaftDiameter is not null && x.ShearStrength is { } strength)
-            JudgeOne(w, limits, "shear", "The shaft sees", "it stands", Stress(lockedTau)?.KilopoundsForcePerSquareInch, strength.KilopoundsForcePerSquareInch, "ksi", "ksi",
-                "the shaft maker's strength");
+            JudgeOne(w, limits, "shear", "The shaft sees", "it stands", Stress(lockedTau)?.KilopoundsForcePerSquareInch, strength.KilopoundsForcePerSquareInch,
+                "ksi", "ksi", "the shaft maker's strength");
         if (x.JointRating is { } rating)
             JudgeOne(w, limits, "joint-rating", "The joint sees", "it is rated for", Of(limits.Governing)?.PoundForceFeet, rating.PoundForceFeet, "lbf ft", "lb-ft",
                 "the joint maker's rating");

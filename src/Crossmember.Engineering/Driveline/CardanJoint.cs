@@ -10,7 +10,7 @@ namespace Crossmember.Engineering.Driveline;
 /// </remarks>
 internal static class CardanJoint
 {
-    /// <summary>Speed of the output over that of the input at joint angle <paramref name="b"/> and input yoke angle <paramref name="a"/> (rad); greatest at a = 0.</summary>
+    /// <summary>Speed of the output over the input at joint angle <paramref name="b"/> and input yoke angle <paramref name="a"/> (rad).</summary>
     public static double SpeedRatio(double b, double a) => Math.Cos(b) / (1 - Math.Pow(Math.Sin(b) * Math.Cos(a), 2));
 
     /// <summary>Largest less smallest speed of the output, as a share of the input's.</summary>

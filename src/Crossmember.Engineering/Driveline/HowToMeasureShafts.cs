@@ -16,7 +16,8 @@ internal static class HowToMeasureShafts
     public const string TransferAngle =
         "at ride height put an angle finder on the output flange, then on the shaft: the difference is the angle; a constant velocity joint counts as 0";
 
-    public const string AxleAngle = "at ride height put an angle finder on the pinion flange, then on the shaft: the difference is the angle; a constant velocity joint counts as 0";
+    public const string AxleAngle = "at ride height put an angle finder on the pinion flange, then on the shaft: the difference is the angle; a "
+        + "constant velocity joint counts as 0";
 
     public const string YokeOffset = "lay a straightedge across each yoke of the shaft, put an angle finder on both and take the difference; 0 is in phase";
 

@@ -15,11 +15,14 @@ public sealed class JointAngles() : Calculation<JointAngles.Inputs, JointAngles.
     Id = "driveline.joint-angles",
     Version = 1,
     Title = "Joint angles of a propeller shaft",
-    Purpose = "Whether the two joints of a shaft even each other out at ride height, or shake the vehicle: after a lift, a transfer case drop, or new spring perches.",
-    Formula = "equivalent angle be: be^4 = b1^4 + b2^4 - 2 b1^2 b2^2 cos 2g, g between the shaft's own yokes; in phase sqrt|b1^2 - b2^2|; a quarter turn out sqrt(b1^2 + b2^2)",
-    Validity = "One Cardan joint at each end, both angles in one plane: seen from above the shaft runs straight. A double Cardan (constant velocity) joint counts as 0 deg, so the other "
-        + "end must then be nearly straight. For angles under about 15 deg; measured at ride height with the weight on the wheels. Under power the pinion of a leaf-sprung axle climbs: "
-        + "set it a little low (1 to 2 deg, common practice, no source).",
+    Purpose = "Whether the two joints of a shaft even each other out at ride height, or shake the vehicle: after a lift, a transfer case drop, or new "
+        + "spring perches.",
+    Formula = "equivalent angle be: be^4 = b1^4 + b2^4 - 2 b1^2 b2^2 cos 2g, g between the shaft's own yokes; in phase sqrt|b1^2 - b2^2|; "
+        + "a quarter turn out sqrt(b1^2 + b2^2)",
+    Validity = "One Cardan joint at each end, both angles in one plane: seen from above the shaft runs straight. A double Cardan (constant velocity) "
+        + "joint counts as 0 deg, "
+        + "so the other end must then be nearly straight. For angles under about 15 deg; measured at ride height with the weight on the wheels. "
+        + "Under power the pinion of a leaf-sprung axle climbs: set it a little low (1 to 2 deg, common practice, no source).",
     Sources =
     [
         "US Army TM 5-4210-230-14 and P-1, propeller shaft: working angles within 3 deg of each other, yokes in phase, parallel within 1 deg",
@@ -43,7 +46,8 @@ public sealed class JointAngles() : Calculation<JointAngles.Inputs, JointAngles.
     Cautions =
     [
         "Measure with the weight on the wheels: a shaft measured or cut with the axle hanging on stands is wrong by inches and degrees.",
-        "On a lifted vehicle swing the axle through its whole travel by hand before driving: at full droop a joint that binds breaks, and a slip joint that runs out lets the shaft fall.",
+        "On a lifted vehicle take the axle through its whole travel before driving: at full droop a joint that binds breaks, "
+        + "and a slip joint that runs out lets the shaft fall.",
         "Chock the wheels and support the vehicle before you lie under it; a shaft taken out may be the only thing that held the parking brake.",
     ],
 })
@@ -72,7 +76,8 @@ public sealed class JointAngles() : Calculation<JointAngles.Inputs, JointAngles.
             return null;
         }
         w.Line("apart", "|b1 - b2|", $"|{b1} - {b2}|", apart, "deg");
-        w.AtMost("ends", apart, 3, "deg", $"The ends work at {b1:0.#} and {b2:0.#} deg, {apart:0.#} deg apart: within 3 deg is allowed, within 1 deg is good.", Manual, watch: 1);
+        w.AtMost("ends", apart, 3, "deg", $"The ends work at {b1:0.#} and {b2:0.#} deg, {apart:0.#} deg apart: within 3 deg is allowed, within 1 deg "
+            + "is good.", Manual, watch: 1);
         if (x.YokeOffset is not { } offset) return new(Angle.FromDegrees(apart), null, null);
         var out1 = OutOfPhase(offset.Degrees);
         w.AtMost("phase", out1, InPhase, "deg", out1 > InPhase

@@ -15,16 +15,19 @@ public sealed class JointFluctuation() : Calculation<JointFluctuation.Inputs, Jo
     Id = "driveline.joint-fluctuation",
     Version = 1,
     Title = "Speed fluctuation of a joint",
-    Purpose = "How much a single Cardan joint hurries and lags at an angle, twice in every turn: what the shaft tube between two joints always suffers, even when the second one evens it out.",
-    Formula = "output / input = cos b / (1 - sin^2 b cos^2 a), a the input yoke from the plane of the angle; largest 1 / cos b, smallest cos b, fluctuation sin b tan b",
+    Purpose = "How much a single Cardan joint hurries and lags at an angle, twice in every turn: what the tube between two joints suffers even when "
+        + "the second evens it out.",
+    Formula = "output / input = cos b / (1 - sin^2 b cos^2 a), a the input yoke from the plane of the angle; largest 1 / cos b, smallest cos b, "
+        + "fluctuation sin b tan b",
     Validity = "One cross and two yokes, rigid. Double Cardan (constant velocity) and ball joints even it out within themselves.",
     Sources = ["Geometry of the Cardan joint, derived (docs/derivations/cardan-joint.md)"],
     Trends = [new("angle", "fluctuation", '+', 0.5, 44)],
     Examples =
     [
-        new(new Dictionary<string, string> { ["angle"] = "30 deg" }, new Dictionary<string, double> { ["largestRatio"] = 1.1547, ["smallestRatio"] = 0.8660 }, 0.00005,
-            "1 / cos 30 and cos 30", Provenance.Derived),
-        new(new Dictionary<string, string> { ["angle"] = "12 deg" }, new Dictionary<string, double> { ["fluctuation"] = 4.419 }, 0.0002, "sin 12 x tan 12 = 0.04419", Provenance.Derived),
+        new(new Dictionary<string, string> { ["angle"] = "30 deg" },
+            new Dictionary<string, double> { ["largestRatio"] = 1.1547, ["smallestRatio"] = 0.8660 }, 0.00005, "1 / cos 30 and cos 30", Provenance.Derived),
+        new(new Dictionary<string, string> { ["angle"] = "12 deg" }, new Dictionary<string, double> { ["fluctuation"] = 4.419 }, 0.0002,
+            "sin 12 x tan 12 = 0.04419", Provenance.Derived),
     ],
     Cautions = ["A front shaft joint at full lock shakes the steering wheel and can snatch it: keep the power off at full lock."],
 })
@@ -55,6 +58,7 @@ public sealed class JointFluctuation() : Calculation<JointFluctuation.Inputs, Jo
     private static PlottedCurve Turn(double b)
     {
         double[] degrees = [.. Enumerable.Range(0, 73).Select(i => 5.0 * i)];
-        return new("output over input in one turn", "input yoke", "deg", degrees, "output / input", "1", [.. degrees.Select(a => CardanJoint.SpeedRatio(b, a * Math.PI / 180))]);
+        double[] ratios = [.. degrees.Select(a => CardanJoint.SpeedRatio(b, a * Math.PI / 180))];
+        return new("output over input in one turn", "input yoke", "deg", degrees, "output / input", "1", ratios);
     }
 }

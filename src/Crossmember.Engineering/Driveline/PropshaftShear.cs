@@ -17,7 +17,8 @@ public sealed class PropshaftShear() : Calculation<PropshaftShear.Inputs, Propsh
     Title = "Propeller shaft tube stress",
     Purpose = "How hard the tube of a propeller shaft is twisted: whether a tube at hand is stout enough for a shaft made here.",
     Formula = "tau = 16 T D / (pi (D^4 - d^4)), d = D - 2 x wall",
-    Validity = "Plain round tube in steady torsion. Welds and their soft zone are not counted; a tube with a diameter of more than 50 walls may wrinkle before it yields.",
+    Validity = "Plain round tube in steady torsion. Welds and their soft zone are not counted; a tube with a diameter of more than 50 walls may "
+        + "wrinkle before it yields.",
     Sources = ["Shigley, Mechanical Engineering Design: torsion of round tubes, from memory", "50 walls: common practice, no source"],
     Checks = [new("shear", Sense.AtMost, "Does the tube stand the torque?", "shearStrength")],
     Trends = [new("torque", "shearStress", '+', 100, 5000), new("tubeDiameter", "shearStress", '-', 2, 4), new("tubeWall", "shearStress", '-', 0.065, 0.25)],
@@ -25,9 +26,13 @@ public sealed class PropshaftShear() : Calculation<PropshaftShear.Inputs, Propsh
     Examples =
     [
         new(new Dictionary<string, string> { ["torque"] = "3294 N m", ["tubeDiameter"] = "76.2 mm", ["tubeWall"] = "2.1 mm" },
-            new Dictionary<string, double> { ["shearStress"] = 186.8 / 6.894757 }, 0.0005, "16 x 3294 x 0.0762 / (pi (0.0762^4 - 0.0720^4)) = 186.8 MPa by hand", Provenance.Derived),
+            new Dictionary<string, double> { ["shearStress"] = 186.8 / 6.894757 }, 0.0005,
+            "16 x 3294 x 0.0762 / (pi (0.0762^4 - 0.0720^4)) = 186.8 MPa by hand", Provenance.Derived),
     ],
-    Cautions = ["A propeller shaft made here is to be welded by somebody qualified, straightened and balanced by a driveline shop: at road speed a bad one comes apart under the floor."],
+    Cautions =
+    [
+        "A propeller shaft made here is to be welded by somebody qualified, straightened and balanced by a driveline shop: at road speed a bad one comes apart.",
+    ],
 })
 {
     public sealed record Inputs(
@@ -53,7 +58,8 @@ public sealed class PropshaftShear() : Calculation<PropshaftShear.Inputs, Propsh
         var stress = Pressure.FromPascals(tau);
         if (x.ShearStrength is { } strength)
             w.AtMost("shear", stress.KilopoundsForcePerSquareInch, strength.KilopoundsForcePerSquareInch, "ksi",
-                $"The tube is twisted to {stress.KilopoundsForcePerSquareInch:0.#} ksi; it stands {strength.KilopoundsForcePerSquareInch:0.#} ksi.", "the maker's strength");
+                $"The tube is twisted to {stress.KilopoundsForcePerSquareInch:0.#} ksi; it stands {strength.KilopoundsForcePerSquareInch:0.#} ksi.",
+                "the maker's strength");
         return new(stress);
     }
 }

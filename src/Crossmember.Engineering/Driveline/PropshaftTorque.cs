@@ -15,18 +15,19 @@ public sealed class PropshaftTorque() : Calculation<PropshaftTorque.Inputs, Prop
     Id = "driveline.propshaft-torque",
     Version = 1,
     Title = "Propeller shaft torque",
-    Purpose = "What twists a propeller shaft at worst, and whether its joints are rated for it: deeper gearing, a stronger engine, larger tires and more weight all raise it.",
-    Formula = "stall = converter x peak torque x lowest gear x lowest range x efficiency; grip = mu x axle load x g x rolling radius / axle ratio; the lower one governs",
-    Validity = "Steady pull, all of the engine's torque on this one shaft (transfer case locked, other axle without grip). The load is that of the heaviest condition, "
-        + "standing on level ground: on a steep climb the rear axle takes more, braking downhill the front. The efficiency is that of the whole train, so the stall case may be "
-        + "some 5 % more. A dropped clutch, or a spinning wheel that catches, can double it (common practice, no source).",
+    Purpose = "What twists a propeller shaft at worst, and whether its joints are rated for it: deeper gearing, more engine, larger tires and more weight raise it.",
+    Formula = "stall = converter x peak torque x lowest gear x lowest range x efficiency; grip = mu x axle load x g x rolling radius / axle ratio; "
+        + "the lower one governs",
+    Validity = "Steady pull, all of the engine's torque on this one shaft (transfer case locked, other axle without grip). The load is that of the heaviest "
+        + "condition on level ground: on a steep climb the rear axle takes more, braking downhill the front. The efficiency is that of the whole train, so the "
+        + "stall case may be some 5 % more. A dropped clutch, or a spinning wheel that catches, can double it (common practice, no source).",
     Sources = ["Statics, derived", "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-14: efficiency 0.85 for an all-gear train"],
     Checks = [new("joint-rating", Sense.AtMost, "Are the joints of the propeller shaft rated for it?", "jointRating")],
     Trends =
     [
         new("axleRatio", "gripTorque", '-', 2.5, 6), new("gearRatios", "stallTorque", '+', 1, 7), new("transferRatios", "stallTorque", '+', 1, 5),
-        new("peakTorque", "stallTorque", '+', 50, 1000), new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1), new("axleLoads", "gripTorque", '+', 300, 3000),
-        new("rollingRadius", "gripTorque", '+', 12, 22), new("grip", "gripTorque", '+', 0.2, 1),
+        new("peakTorque", "stallTorque", '+', 50, 1000), new("converterRatio", "stallTorque", '+', 1, 2.5), new("efficiency", "stallTorque", '+', 0.7, 1),
+        new("axleLoads", "gripTorque", '+', 300, 3000), new("rollingRadius", "gripTorque", '+', 12, 22), new("grip", "gripTorque", '+', 0.2, 1),
     ],
     NoTrends =
     [
@@ -38,15 +39,16 @@ public sealed class PropshaftTorque() : Calculation<PropshaftTorque.Inputs, Prop
         new(new Dictionary<string, string>
             {
                 ["peakTorque"] = "330 N m", ["gearRatios"] = """{"1":"5.15","4":"1"}""",
-                ["transferRatios"] = """{"high":"1","low":"2.28"}""", ["axleRatio"] = "4.11", ["axleLoads"] = """{"touring":"1182.5 kg"}""", ["rollingRadius"] = "406.88 mm",
+                ["transferRatios"] = """{"high":"1","low":"2.28"}""", ["axleRatio"] = "4.11", ["axleLoads"] = """{"touring":"1182.5 kg"}""",
+                ["rollingRadius"] = "406.88 mm",
             },
             new Dictionary<string, double> { ["stallTorque"] = 2429.3, ["gripTorque"] = 592.7, ["torque"] = 592.7 }, 0.0001,
             "330 x 5.15 x 2.28 x 0.85 = 3293.6 N m; 0.7 x 55 % of 2150 kg x 9.80665 x 0.40688 / 4.11 = 803.61 N m, by hand", Provenance.Derived),
     ],
     Cautions =
     [
-        "A propeller shaft that breaks at its front end can dig into the ground or come through the floor: guard it with a loop and have a driveline shop balance and inspect it.",
-        "On a lifted vehicle look at both ends of travel: at full droop the joints must not bind and the slip joint must keep its engagement; at full bump it must not bottom.",
+        "A propeller shaft that breaks at its front end can dig into the ground or come through the floor: guard it with a loop, have a driveline shop inspect it.",
+        "On a lifted vehicle look at both ends of travel: at full droop the joints must not bind nor the slip joint run out; at full bump it must not bottom.",
         "A parking brake on the transfer case holds through this shaft: with the shaft out the vehicle rolls. Chock it.",
     ],
 })
@@ -54,11 +56,14 @@ public sealed class PropshaftTorque() : Calculation<PropshaftTorque.Inputs, Prop
     public sealed record Inputs(
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
         [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve? TorqueCurve,
-        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)] Torque? PeakTorque,
+        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)]
+        Torque? PeakTorque,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio>? GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio>? TransferRatios,
-        [Input("torque ratio of the torque converter at stall; 1 for a clutch", AtLeast = 1, High = 3, Default = 1, Measure = HowToMeasureShafts.Converter)] Ratio ConverterRatio,
-        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
+        [Input("torque ratio of the torque converter at stall; 1 for a clutch", AtLeast = 1, High = 3, Default = 1, Measure = HowToMeasureShafts.Converter)]
+        Ratio ConverterRatio,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)]
+        Ratio Efficiency,
         [Input("load on the axle in each condition", "kg", MoreThan = 0, High = 5000, Measure = HowToMeasureShafts.AxleLoads)] Members<UnitsNet.Mass>? AxleLoads,
         [Input("rolling radius of the axle's tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = HowToMeasurePull.RollingRadius)] Length? RollingRadius,
         [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)] Ratio Grip,
