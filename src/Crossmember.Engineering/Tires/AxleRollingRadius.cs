@@ -17,7 +17,8 @@ public sealed class AxleRollingRadius() : Calculation<AxleRollingRadius.Inputs, 
     Title = "Rolling radius of an axle",
     Purpose = "The one radius that turns shaft torque into pull and back: that of the larger tire, as gearing takes the larger diameter.",
     Formula = "rolling radius = C / (2 pi), C the largest rolling circumference on the axle",
-    Validity = "Circumferences got the same way, all by rule or all measured. The larger tire is the safe choice for what shafts must carry; the pull at the smaller tire is a little more.",
+    Validity = "Circumferences got the same way, all by rule or all measured. The larger tire is the safe choice for what shafts must carry; "
+        + "the pull at the smaller tire is a little more.",
     Sources = ["Geometry of a rolling wheel, derived"],
     Trends = [new("circumferences", "rollingRadius", '+', 75, 135)],
     Examples =

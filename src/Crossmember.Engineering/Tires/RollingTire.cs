@@ -18,7 +18,8 @@ public sealed class RollingTire() : Calculation<RollingTire.Inputs, RollingTire.
     Title = "Rolling tire",
     Purpose = "How far a loaded tire really goes in one turn, for pull, shaft loads and true revolutions per mile: less than the circle of its name.",
     Formula = "C = 3.05 x overall diameter, or as measured; rolling radius = C / (2 pi); revolutions per mile = 63360 in / C",
-    Validity = "The factor 3.05 is for radial tires at rated load and pressure, rolling at 60 km/h; single tires lie within about 2 % of it, so 629 rev/mile may be 617 to 642. "
+    Validity = "The factor 3.05 is for radial tires at rated load and pressure, rolling at 60 km/h; single tires lie within about 2 % of it, so 629 "
+        + "rev/mile may be 617 to 642. "
         + "Diagonal tires, pressure let down or unusual load: measure the circumference. The loaded radius is never guessed: it depends on load and pressure.",
     Sources =
     [
@@ -56,7 +57,8 @@ public sealed class RollingTire() : Calculation<RollingTire.Inputs, RollingTire.
     private const string Practice = "common practice, no source";
 
     public sealed record Inputs(
-        [Input("overall tire diameter", "in", MoreThan = 0, Low = 20, High = 60, Measure = "read the size on the sidewall, or tape once around the tread and divide by 3.1416")]
+        [Input("overall tire diameter", "in", MoreThan = 0, Low = 20, High = 60, Measure = "read the size on the sidewall, or tape once around the "
+            + "tread and divide by 3.1416")]
         Length Diameter,
         [Input("measured rolling circumference", "in", MoreThan = 0, Low = 60, High = 190,
             Measure = "chalk the tire and the ground, roll the loaded vehicle straight for ten turns of the wheel, tape the way and divide by ten")]
@@ -84,7 +86,8 @@ public sealed class RollingTire() : Calculation<RollingTire.Inputs, RollingTire.
         if (x.MeasuredCircumference is not null) JudgeCircumference(w, C / D);
         if (x.LoadedRadius is { } rs)
             w.AtMost("loaded-radius", rs.Inches, re / 25.4, "in", rs.Millimeters > re
-                ? $"The loaded radius of {rs.Inches:0.##} in is more than the rolling radius of {re / 25.4:0.##} in: one of them is measured wrong. Measure both again with the weight on."
+                ? $"The loaded radius of {rs.Inches:0.##} in is more than the rolling radius of {re / 25.4:0.##} in: one of them is measured wrong. "
+                    + "Measure both again with the weight on."
                 : $"The loaded radius of {rs.Inches:0.##} in is less than the rolling radius of {re / 25.4:0.##} in, as it should be.", beyond: Verdict.Caution);
         var turns = ReciprocalLength.FromInverseMeters(1000 / C);
         return new(Length.FromMillimeters(C), Length.FromMillimeters(re), turns, turns, x.LoadedRadius);
@@ -94,10 +97,12 @@ public sealed class RollingTire() : Calculation<RollingTire.Inputs, RollingTire.
     private static void JudgeCircumference(Worksheet w, double factor)
     {
         if (factor > Math.PI)
-            w.Answer("circumference", Verdict.Caution, $"{factor:0.###} diameters in a turn is more than the free circle (3.142): measure both again.", factor, "1", "geometry");
+            w.Answer("circumference", Verdict.Caution, $"{factor:0.###} diameters in a turn is more than the free circle (3.142): measure both again.",
+                factor, "1", "geometry");
         else if (factor < 2.95)
             w.Answer("circumference", Verdict.Caution,
-                $"{factor:0.###} diameters in a turn is less than a tire at working pressure gives (about 3.05): check the pressure and measure again.", factor, "1", Practice);
+                $"{factor:0.###} diameters in a turn is less than a tire at working pressure gives (about 3.05): check the pressure and measure "
+                    + "again.", factor, "1", Practice);
         else w.Answer("circumference", Verdict.Pass, $"{factor:0.###} diameters in a turn: about 3.05 is usual.", factor, "1", Practice);
     }
 }
