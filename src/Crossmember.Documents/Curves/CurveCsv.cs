@@ -3,16 +3,16 @@ using System.Text;
 
 namespace Crossmember.Documents.Curves;
 
-/// <summary>All the points of a picture as comma-separated values (RFC 4180), numbers as exact as they are known.</summary>
+/// <summary>All the points of a chart as comma-separated values (RFC 4180), numbers as exact as they are known.</summary>
 public static class CurveCsv
 {
-    public static byte[] Write(CurvePicture picture)
+    public static byte[] Write(CurveChart chart)
     {
         var text = new StringBuilder();
-        Row(text, "curve", "build", picture.X.Title, picture.Y.Title);
-        foreach (var line in picture.Lines.OrderBy(l => l.Then))
+        Row(text, "curve", "build", chart.X.Title, chart.Y.Title);
+        foreach (var line in chart.Lines.OrderBy(l => l.Then))
             for (var i = 0; i < line.X.Count; i++)
-                Row(text, line.Name, line.Then ? picture.Then! : picture.Now, Exact(line.X[i]), Exact(line.Y[i]));
+                Row(text, line.Name, line.Then ? chart.Then! : chart.Now, Exact(line.X[i]), Exact(line.Y[i]));
         // The mark at the front tells table programs that the units are written in UTF-8.
         return [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text.ToString())];
     }

@@ -7,7 +7,7 @@ using SkiaSharp;
 
 namespace Crossmember.Documents.Curves;
 
-/// <summary>A picture as a drawing of lines and text.</summary>
+/// <summary>A chart as a drawing of lines and text.</summary>
 public static partial class CurveSvg
 {
     private const string Dashes = "8 5";
@@ -18,28 +18,28 @@ public static partial class CurveSvg
     private static partial Regex TooExact();
 
     /// <summary>A file by itself: the light colours on white, what it shows in its title and description.</summary>
-    public static byte[] Write(CurvePicture picture, PictureSize size)
+    public static byte[] Write(CurveChart chart, PictureSize size)
     {
-        var root = Draw(picture, size, ink => ink.Light, $"'{DrawnFace.Family}','DejaVu Sans',sans-serif");
-        root.AddFirst(new XElement(s_svg + "title", picture.Title), new XElement(s_svg + "desc", CurveWords.Describe(picture)),
+        var root = Draw(chart, size, ink => ink.Light, $"'{DrawnFace.Family}','DejaVu Sans',sans-serif");
+        root.AddFirst(new XElement(s_svg + "title", chart.Title), new XElement(s_svg + "desc", CurveWords.Describe(chart)),
             new XElement(s_svg + "rect", new XAttribute("width", size.Width), new XAttribute("height", size.Height), new XAttribute("fill", Ink.Ground.Light)));
         return Encoding.UTF8.GetBytes(root.ToString(SaveOptions.DisableFormatting));
     }
 
     /// <summary>Markup to stand within a page, in the colours and the face of the page's tokens, so that it follows the theme.</summary>
-    public static string ForPage(CurvePicture picture, PictureSize size)
+    public static string ForPage(CurveChart chart, PictureSize size)
     {
-        var root = Draw(picture, size, ink => $"var(--{ink.Token})", "var(--text-face)");
+        var root = Draw(chart, size, ink => $"var(--{ink.Token})", "var(--text-face)");
         root.SetAttributeValue("width", null);
         root.SetAttributeValue("height", null);
         root.SetAttributeValue("role", "img");
-        root.SetAttributeValue("aria-label", CurveWords.Describe(picture));
+        root.SetAttributeValue("aria-label", CurveWords.Describe(chart));
         return root.ToString(SaveOptions.DisableFormatting);
     }
 
-    private static XElement Draw(CurvePicture picture, PictureSize size, Func<Ink, string> colour, string face)
+    private static XElement Draw(CurveChart chart, PictureSize size, Func<Ink, string> colour, string face)
     {
-        var plot = CurvePlot.Of(picture, size, new CodePens());
+        var plot = CurvePlot.Of(chart, size, new CodePens());
         var place = new PixelRect(0, size.Width, size.Height, 0);
         // The key takes its room only once it has been drawn: the first time is thrown away.
         using (var settling = new SKPictureRecorder()) plot.Render(settling.BeginRecording(new(0, 0, size.Width, size.Height)), place);
@@ -56,7 +56,7 @@ public static partial class CurveSvg
     /// <summary>Leaves what is seen, in its final colours, to a hundredth of a pixel.</summary>
     private static void Tidy(XElement root, Func<Ink, string> colour)
     {
-        // Nothing lies outside the axes, and a clip would cut off a name that another face sets wider. Clips also bear names that count on from picture to picture.
+        // Nothing lies outside the axes, and a clip would cut off a name that another face sets wider. Clips also bear names that count on from chart to chart.
         foreach (var e in root.Descendants().Where(e => e.Name == s_svg + "clipPath" || IsUnseen(e)).ToList()) e.Remove();
         foreach (var g in root.Descendants(s_svg + "g").Reverse().ToList())
         {

@@ -3,21 +3,21 @@ using Crossmember.Engineering.Quantities;
 
 namespace Crossmember.Documents.Curves;
 
-/// <summary>What a picture shows, for those who do not see it.</summary>
+/// <summary>What a chart shows, for those who do not see it.</summary>
 public static class CurveWords
 {
     /// <summary>Axes, then for each curve where it runs from and to, and its highest point.</summary>
-    public static string Describe(CurvePicture picture) =>
-        $"{picture.Title}: {picture.Y.Label} against {picture.X.Label}. " + string.Join(" ", picture.Lines.OrderBy(l => l.Then).Select(l => Of(picture, l)));
+    public static string Describe(CurveChart chart) =>
+        $"{chart.Title}: {chart.Y.Label} against {chart.X.Label}. " + string.Join(" ", chart.Lines.OrderBy(l => l.Then).Select(l => Of(chart, l)));
 
-    private static string Of(CurvePicture p, Line line)
+    private static string Of(CurveChart p, Line line)
     {
         var peak = Enumerable.Range(0, line.Y.Count).MaxBy(i => line.Y[i]);
         var name = p.Then is null ? line.Name : $"{line.Name}, {(line.Then ? p.Then : p.Now)}";
         return $"{name}: from {Told(line.X.Min(), p.X)} to {Told(line.X.Max(), p.X)}, highest {Told(line.Y[peak], p.Y)} at {Told(line.X[peak], p.X)}.";
     }
 
-    /// <summary>To the figures that can be read off a picture.</summary>
+    /// <summary>To the figures that can be read off a chart.</summary>
     public static string Told(double value, Axis axis) => axis.Unit.Length == 0 ? Rounded(value) : $"{Rounded(value)} {axis.Unit}";
 
     /// <summary>Whole numbers from a hundred on, three figures below.</summary>

@@ -13,7 +13,7 @@ public sealed record Axis(string Label, string Unit)
     public string Title => Unit.Length == 0 ? Label : $"{Label} ({Unit})";
 }
 
-/// <summary>One line of a picture, its numbers in the units of the axes.</summary>
+/// <summary>One line of a chart, its numbers in the units of the axes.</summary>
 /// <param name="Mark">Curves of one name bear one mark, on either side.</param>
 /// <param name="Then">Whether it is of the side that is compared with.</param>
 public sealed record Line(string Name, int Mark, bool Then, IReadOnlyList<double> X, IReadOnlyList<double> Y)
@@ -28,25 +28,34 @@ public sealed record Line(string Name, int Mark, bool Then, IReadOnlyList<double
         }
         return null;
     }
+
+    /// <summary>The point at a share of the way along the first axis; of the points, where that axis does not rise.</summary>
+    public (double X, double Y) Along(double share)
+    {
+        var x = X[0] + (share * (X[^1] - X[0]));
+        if (At(x) is { } y) return (x, y);
+        var at = (int)Math.Round(share * (X.Count - 1));
+        return (X[at], Y[at]);
+    }
 }
 
 /// <summary>Curves over the same axes, in the units of the person who looks: what is drawn, listed and told in words.</summary>
 /// <param name="Now">Name of the side drawn solid.</param>
 /// <param name="Then">Name of the side drawn dashed; null where nothing is compared.</param>
-public sealed record CurvePicture(string Title, Axis X, Axis Y, IReadOnlyList<Line> Lines, string Now, string? Then)
+public sealed record CurveChart(string Title, Axis X, Axis Y, IReadOnlyList<Line> Lines, string Now, string? Then)
 {
-    /// <summary>One picture for each pair of axes that the curves of the first side are plotted over; the other side's join where their axes are the same.</summary>
-    public static IReadOnlyList<CurvePicture> Of(string title, Side now, Side? then, MeasureSystem system)
+    /// <summary>One chart for each pair of axes that the curves of the first side are plotted over; the other side's join where their axes are the same.</summary>
+    public static IReadOnlyList<CurveChart> Of(string title, Side now, Side? then, MeasureSystem system)
     {
         var (left, right) = (Whole(now.Curves), Whole(then?.Curves ?? []));
-        return [.. left.GroupBy(Axes).Select(g => One(title, [.. g], [.. right.Where(c => Axes(c) == g.Key)], now.Name, then?.Name, system))];
+        return [.. left.GroupBy(Axes).Select(g => One(Plain.Text(title), [.. g], [.. right.Where(c => Axes(c) == g.Key)], Plain.Text(now.Name), Plain.Text(then?.Name ?? ""), system))];
     }
 
-    private static CurvePicture One(string title, List<PlottedCurve> now, List<PlottedCurve> then, string nowName, string? thenName, MeasureSystem system)
+    private static CurveChart One(string title, List<PlottedCurve> now, List<PlottedCurve> then, string nowName, string thenName, MeasureSystem system)
     {
         var (x, y) = (new Scale(now[0].XUnit, system), new Scale(now[0].YUnit, system));
         List<string> names = [.. now.Concat(then).Select(c => c.Name).Distinct()];
-        Line Drawn(PlottedCurve c, bool past) => new(c.Name, names.IndexOf(c.Name), past, x.Of(c.X, c.XUnit), y.Of(c.Y, c.YUnit));
+        Line Drawn(PlottedCurve c, bool past) => new(Plain.Text(c.Name), names.IndexOf(c.Name), past, x.Of(c.X, c.XUnit), y.Of(c.Y, c.YUnit));
         // Dashed lines first, so that what stands now lies on top.
         return new(title, new(now[0].XLabel, x.Symbol), new(now[0].YLabel, y.Symbol), [.. then.Select(c => Drawn(c, true)), .. now.Select(c => Drawn(c, false))],
             nowName, then.Count > 0 ? thenName : null);
