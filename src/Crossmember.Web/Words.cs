@@ -10,6 +10,7 @@ public static partial class Words
     public const string Name = "Crossmember";
     public const string Builds = "Builds";
     public const string Decisions = "Decisions";
+    public const string Driveline = "Driveline";
     public const string Item = "item";
     public const string WhatIf = "what-if";
     public const string KnockOn = "knock-on";

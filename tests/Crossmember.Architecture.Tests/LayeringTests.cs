@@ -2,7 +2,7 @@ using System.Xml.Linq;
 
 namespace Crossmember.Architecture.Tests;
 
-/// <summary>Arrows point one way: Web, Cli -> Storage -> Builds -> Planning, Engineering.</summary>
+/// <summary>Arrows point one way: Web, Cli -> Documents, Storage -> Builds -> Planning, Engineering.</summary>
 public sealed class LayeringTests
 {
     private static readonly Dictionary<string, string[]> s_mayReference = new()
@@ -11,8 +11,9 @@ public sealed class LayeringTests
         ["Planning"] = [],
         ["Builds"] = ["Engineering", "Planning"],
         ["Storage"] = ["Builds", "Engineering", "Planning"],
-        ["Cli"] = ["Storage", "Builds", "Engineering", "Planning"],
-        ["Web"] = ["Storage", "Builds", "Engineering", "Planning"],
+        ["Documents"] = ["Builds", "Engineering", "Planning"],
+        ["Cli"] = ["Documents", "Storage", "Builds", "Engineering", "Planning"],
+        ["Web"] = ["Documents", "Storage", "Builds", "Engineering", "Planning"],
     };
 
     private static IEnumerable<SourceFile> Projects => SourceTree.Files.Where(f => f.EndsWith(".csproj"));

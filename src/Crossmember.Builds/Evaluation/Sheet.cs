@@ -44,6 +44,9 @@ public sealed record InstanceState(Instance Instance, Value[] Inputs, Outcome Ou
 
     /// <summary>One standard uncertainty per output in SI, from those of the inputs; null where no input has one.</summary>
     public double[]? PlusMinus { get; init; }
+
+    /// <summary>The same outcome with its working and its curves, which sheets are worked out without.</summary>
+    public Outcome Shown() => Instance.Calculation.Run(Inputs, true);
 }
 
 /// <summary>A finding with its identity in the sheet and what it rests on.</summary>

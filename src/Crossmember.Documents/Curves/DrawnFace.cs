@@ -1,0 +1,42 @@
+using ScottPlot;
+using SkiaSharp;
+
+namespace Crossmember.Documents.Curves;
+
+/// <summary>The desk's text face, from inside the program: no picture depends on what fonts a machine has.</summary>
+internal sealed class DrawnFace : IFontResolver
+{
+    public const string Name = "Desk Text";
+
+    private static readonly SKTypeface s_regular = Load("Regular.ttf"), s_bold = Load("Bold.ttf");
+
+    /// <summary>The face's own name, under which it is written into drawings.</summary>
+    public static string Family => s_regular.FamilyName;
+
+    /// <summary>From now on every text of every plot is set in it, whatever face it asks for.</summary>
+    public static void Register()
+    {
+        Fonts.FontResolvers.Clear();
+        Fonts.FontResolvers.Add(new DrawnFace());
+        Fonts.Default = Name;
+    }
+
+    public SKTypeface CreateTypeface(string fontName, FontWeight weight, FontSlant slant, FontSpacing width) => weight >= FontWeight.SemiBold ? s_bold : s_regular;
+
+    public SKTypeface CreateTypeface(string fontName, bool bold, bool italic) => bold ? s_bold : s_regular;
+
+    /// <summary>The face lacks two signs that our units are printed with; it has others that read the same.</summary>
+    public static string Printable(string text) => text.Replace('µ', 'μ').Replace("⁴", "^4", StringComparison.Ordinal);
+
+    public static bool Has(string text)
+    {
+        using var font = new SKFont(s_regular);
+        return font.ContainsGlyphs(Printable(text));
+    }
+
+    private static SKTypeface Load(string file)
+    {
+        using var stream = typeof(DrawnFace).Assembly.GetManifestResourceStream(file)!;
+        return SKTypeface.FromStream(stream);
+    }
+}
