@@ -37,7 +37,7 @@ internal sealed class ShopWithABuild : IDisposable
 
     public BuildLibrary Shelf => Shop.Shelf;
 
-    public OpenBuild Open(string id = "hauler") => Library.Open(id)!;
+    public OpenBuild Open(string id = "hauler") => Shelf.Open(id)!;
 
     public Imported Import(string json, string? into = null) => Import(Encoding.UTF8.GetBytes(json), into);
 
