@@ -88,8 +88,11 @@ public sealed class ShaftSheetTests
         Assert.DoesNotContain(sheet.Findings(), f => f.Id.StartsWith("tires.rolling", StringComparison.Ordinal));
     }
 
-    private static Sheet Vehicle(string more, string top = "") =>
-        Opened.Vehicle($$""",{"id":"parts","parent":"vehicle","title":"Parts","options":[{"id":"as-found","parameters":{ {{Facts}}{{(more.Length > 0 ? "," : "")}}{{more}} }}]}""", top: top + Weighed).Sheet();
+    private static Sheet Vehicle(string more, string top = "")
+    {
+        var facts = more.Length > 0 ? $"{Facts},{more}" : Facts;
+        return Opened.Vehicle($$$""",{"id":"parts","parent":"vehicle","title":"Parts","options":[{"id":"as-found","parameters":{ {{{facts}}} }}]}""", top: top + Weighed).Sheet();
+    }
 
     private static Dictionary<string, Verdict> Verdicts(Sheet sheet) => sheet.Findings().ToDictionary(f => f.Id, f => f.Finding.Verdict);
 }
