@@ -1,3 +1,4 @@
+using System.Globalization;
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
 
@@ -135,11 +136,13 @@ public sealed class AxleShaftTorque() : Calculation<AxleShaftTorque.Inputs, Axle
             return;
         }
         var open = most / 2;
-        var says = $"{sees} {open:0.#} {told} with an open differential and up to {most:0.#} {told} with a locked one, {limits.By}; {stands} {limit:0.#} {told}.";
+        var says = $"{sees} {Told(open)} {told} with an open differential and up to {Told(most)} {told} with a locked one, {limits.By}; {stands} {Told(limit)} {told}.";
         var verdict = open <= limit ? Verdict.Caution : limits.Settled ? Verdict.Fail : Verdict.Unknown;
         if (most > limit) says += open <= limit ? " A locker or spool can break it." : limits.Settled ? "" : $" It may be less: {limits.Lacking} is missing.";
         w.AtMost(check, most, limit, unit, says, source, beyond: verdict);
     }
+
+    private static string Told(double x) => x.ToString(x < 200 ? "0.#" : "0", CultureInfo.InvariantCulture);
 
     private static Torque? Of(double? newtonMeters) => newtonMeters is { } t ? Torque.FromNewtonMeters(t) : null;
 

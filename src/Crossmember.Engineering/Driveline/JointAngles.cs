@@ -102,5 +102,5 @@ public sealed class JointAngles() : Calculation<JointAngles.Inputs, JointAngles.
 
     private static string Evenness(double be) => be > 3
         ? $"Together the joints shake like a single one at {be:0.#} deg: bring the working angles together and the yokes in line until it is 3 deg or less."
-        : $"Together the joints run like a single one at {be:0.#} deg.";
+        : $"Together the joints run like a single one at {be:0.#} deg; up to 3 deg is good.";
 }
