@@ -8,7 +8,7 @@ namespace Crossmember.Engineering.Driveline;
 /// Formula:  surplus = T(n) G eta / re - (m g f + rho CdA v^2 / 2), n = 30 v G / (pi re); sin th + f cos th = (F - rho CdA v^2 / 2) / (m g)
 /// Valid:    steady speed in still air, engine at full load, clutch or converter fast; torque straight between the points of its curve
 /// Source:   docs/derivations/road-load.md
-/// Example:  200 N m, 4.0 direct, 0.85, 400 mm, 2000 kg, CdA 1.5 m2, 25 m/s -> 1700 - 856.7 = 843.3 N left, 4.30 % grade
+/// Example:  200 N m, 4.0 direct, 0.85, 400 mm, 2000 kg, CdA 1.5 m2, 25 m/s -> 1700 - 856.7 = 843.3 N left, 4.305 % grade
 /// </remarks>
 public sealed class CruisePull() : Calculation<CruisePull.Inputs, CruisePull.Result>(new()
 {
@@ -35,7 +35,7 @@ public sealed class CruisePull() : Calculation<CruisePull.Inputs, CruisePull.Res
                 ["cruiseSpeed"] = "25 m/s", ["torqueCurve"] = """[["600 rpm","200 N m"],["6000 rpm","200 N m"]]""", ["gearRatios"] = """{"3":"1.5","4":"1"}""",
                 ["transferRatios"] = """{"high":"1","low":"2"}""", ["axleRatio"] = "4", ["rollingRadius"] = "400 mm", ["mass"] = "2000 kg", ["dragArea"] = "1.5 m2",
             },
-            new Dictionary<string, double> { ["engineSpeed"] = 2387.3, ["pull"] = 382.2, ["roadLoad"] = 192.6, ["surplus"] = 189.6, ["grade"] = 4.30 }, 0.001,
+            new Dictionary<string, double> { ["engineSpeed"] = 2387.3, ["pull"] = 382.2, ["roadLoad"] = 192.6, ["surplus"] = 189.6, ["grade"] = 4.305 }, 0.001,
             "200 x 4 x 0.85 / 0.4 = 1700 N against 294.2 + 562.5 = 856.7 N; sin th + 0.015 cos th = 1137.5 / 19613 by hand", Provenance.Derived),
     ],
 })

@@ -44,9 +44,9 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
         new(Case("330 N m", "1", "1", "4.11", "406.88 mm", "2150 kg", "0.02"),
             new Dictionary<string, double> { ["torqueGrade"] = 11.53, ["climbableGrade"] = 11.53 }, 0.001,
             "2833 N on 21.08 kN: sin th + 0.02 cos th = 0.13438 by hand; the shortcut gives 11.44 %", Provenance.Derived),
-        new(Case("79 lbf ft", "2.798", "2.43", "5.38", "15 in", "2625 lb", "0.015"),
+        new(Case("79 lbf ft", "2.798", "2.43", "5.38", "15 in", "2625 lb", "0.015", "0.8"),
             new Dictionary<string, double> { ["tractiveFactor"] = 0.75, ["drawbarPull"] = 1970 }, 0.0067,
-            "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15, 1/4-ton 4x4 truck: 0.75 and 1970 lb as printed; it rounds the ratio to 36.7", Provenance.Published),
+            "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15, 1/4-ton 4x4 truck: 0.75 and 1970 lb as printed; it rounds the ratio to 36.7 and lets no wheel slip", Provenance.Published),
     ],
     Cautions =
     [
@@ -74,7 +74,7 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
 
     public sealed record Result(
         [Output("tractive factor: pull at the wheels for each unit of weight")] Ratio? TractiveFactor,
-        [Output("drawbar pull as the manual counts it: tractive factor times weight, no wheel slipping, nothing taken off for rolling", "lbf")] Force? DrawbarPull,
+        [Output("drawbar pull: tractive factor times weight, no more than the tires hold, nothing taken off for rolling", "lbf")] Force? DrawbarPull,
         [Output("grade that torque allows; unknown where torque sets no limit", "%")] Ratio? TorqueGrade,
         [Output("grade that grip allows, all wheels driven", "%")] Ratio GripGrade,
         [Output("steepest grade climbed", "%")] Ratio? ClimbableGrade,
@@ -94,12 +94,13 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
         double F = low.Force(T), q = F / weight; // N
         w.Line("F", "T G eta / re", $"{T} x {low.Ratio} x {low.Efficiency} / {low.Radius}", F, "N");
         w.Line("q", "F / (m g)", $"{F} / ({m} x {Resistance.Gravity})", q, "1");
+        w.Line("D", "smaller of F and mu m g", $"smaller of {F} and {mu} x {weight}", Math.Min(F, mu * weight), "N");
         var torque = Climbed(q, f);
         if (torque is { } t) w.Line("torque", "tan(asin(q / sqrt(1 + f^2)) - atan f)", $"tan(asin({q} / sqrt(1 + {f}^2)) - atan {f})", 100 * t, "%");
         var climb = Math.Min(torque ?? grip, grip);
         var governs = torque < grip ? "torque" : "grip";
         if (x.Grade is { } wanted) Judge(w, climb, wanted, governs);
-        return new(Ratio.FromDecimalFractions(q), Force.FromNewtons(F), torque is { } g ? Ratio.FromDecimalFractions(g) : null, Ratio.FromDecimalFractions(grip),
+        return new(Ratio.FromDecimalFractions(q), Force.FromNewtons(Math.Min(F, mu * weight)), torque is { } g ? Ratio.FromDecimalFractions(g) : null, Ratio.FromDecimalFractions(grip),
             Ratio.FromDecimalFractions(climb), Angle.FromRadians(Math.Atan(climb)), governs, Ratio.FromDecimalFractions(Math.Min(Climbed(high.Force(T) / weight, f) ?? grip, grip)));
     }
 
@@ -111,9 +112,9 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
             $"Climbs {100 * climb:0.#} % ({Math.Atan(climb) * 180 / Math.PI:0.#} deg) in the lowest gear and range, and {(governs == "grip" ? "the grip of the tires" : "the torque of the engine")} "
             + $"ends it; {wanted.Percent:0.#} % was asked for.");
 
-    private static Dictionary<string, string> Case(string torque, string gear, string transfer, string axle, string radius, string mass, string rolling) => new()
+    private static Dictionary<string, string> Case(string torque, string gear, string transfer, string axle, string radius, string mass, string rolling, string grip = "0.7") => new()
     {
         ["peakTorque"] = torque, ["gearRatios"] = $$"""{"1":"{{gear}}"}""", ["transferRatios"] = $$"""{"high":"1","low":"{{transfer}}"}""", ["axleRatio"] = axle,
-        ["rollingRadius"] = radius, ["mass"] = mass, ["rollingResistance"] = rolling,
+        ["rollingRadius"] = radius, ["mass"] = mass, ["rollingResistance"] = rolling, ["grip"] = grip,
     };
 }

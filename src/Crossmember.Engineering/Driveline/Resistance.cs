@@ -30,11 +30,11 @@ internal readonly record struct Resistance(double Mass, double Rolling, double D
     public double Total(double v, double theta = 0) => OfRolling(theta) + OfAir(v) + OfGrade(theta);
 
     /// <summary>The slope in radians on which rolling and grade together take <paramref name="q"/> of the weight: sin th + f cos th = q, exactly.</summary>
-    /// <returns>Null where no slope takes as much: the pull then holds the vehicle on any.</returns>
+    /// <returns>Null where no slope takes as much: the pull then holds the vehicle on any. Below f it is a slope downward.</returns>
     public static double? Slope(double q, double f)
     {
         var most = Math.Sqrt(1 + (f * f));
-        return q > most ? null : Math.Asin(q / most) - Math.Atan(f);
+        return Math.Abs(q) > most ? null : Math.Asin(q / most) - Math.Atan(f);
     }
 
     /// <summary>The speed in m/s at which <paramref name="power"/> (W, at the wheels) is used up on the level: the one real root of v (m g f + rho CdA v^2 / 2) = P.</summary>

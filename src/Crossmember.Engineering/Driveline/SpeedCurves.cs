@@ -58,14 +58,14 @@ public sealed class SpeedCurves() : Calculation<SpeedCurves.Inputs, SpeedCurves.
         if (x.IdleSpeed is { } slow)
             w.Line("v idle", "pi n re / (30 G)", $"pi x {slow.RevolutionsPerMinute} x {lowest.Radius} / (30 x {lowest.Ratio})", least, "m/s");
         if (w.Shown && idle < redline)
-            foreach (var (name, gear) in x.GearRatios.Items) w.Curve(Line($"gear {name}", Geared(gear), RotationalSpeed.FromRadiansPerSecond(idle), x.Redline));
+            foreach (var (name, gear) in x.GearRatios.Items) w.Curve(Line($"gear {name}", Geared(gear), idle, redline));
         return new(Speed.FromMetersPerSecond(v), x.IdleSpeed is null ? null : Speed.FromMetersPerSecond(least));
     }
 
-    private static PlottedCurve Line(string name, Gearing gearing, RotationalSpeed from, RotationalSpeed to)
+    /// <summary>Engine speeds in rad/s.</summary>
+    private static PlottedCurve Line(string name, Gearing gearing, double from, double to)
     {
-        RotationalSpeed[] ends = [from, to];
-        return new(name, "road speed", "mph", [.. ends.Select(n => Speed.FromMetersPerSecond(gearing.RoadSpeed(n.RadiansPerSecond)).MilesPerHour)],
-            "engine speed", "rpm", [.. ends.Select(n => n.RevolutionsPerMinute)]);
+        double[] ends = [from, to];
+        return new(name, "road speed", "mph", [.. ends.Select(n => Speed.FromMetersPerSecond(gearing.RoadSpeed(n)).MilesPerHour)], "engine speed", "rpm", [.. ends.Select(n => n * 30 / Math.PI)]);
     }
 }
