@@ -16,12 +16,12 @@ public sealed class TractionBindingsTests
           "gearbox.1.ratio":"5.15","gearbox.2.ratio":"2.6","gearbox.3.ratio":"1.6","gearbox.4.ratio":1,"gearbox.5.ratio":"0.8","transfer.high.ratio":1,"transfer.low.ratio":"2.28",
           "duty.cruise-speed":"60 mph","vehicle.drag-area":"1.45 m2"}}]}
         ,{"id":"engine","parent":"vehicle","title":"Engine","options":[
-          {"id":"as-found","parameters":{"engine.idle-speed":"700 rpm","engine.redline":"4000 rpm","engine.torque-curve":[["800 rpm","190 N m"],["1800 rpm","230 N m"],["4000 rpm","170 N m"]]}},
+          {"id":"as-found","masses":[],"parameters":{"engine.idle-speed":"700 rpm","engine.redline":"4000 rpm","engine.torque-curve":[["800 rpm","190 N m"],["1800 rpm","230 N m"],["4000 rpm","170 N m"]]}},
           {"id":"figures","class":"replace","originality":0,"masses":[],"parameters":{"engine.peak-torque":"330 N m","engine.peak-power":"110 kW"}},
           {"id":"nameless","class":"replace","originality":0,"masses":[]}]}
-        ,{"id":"gears","parent":"vehicle","title":"Gears","options":[{"id":"as-found","parameters":{"axle.rear.ratio":"3.73"}},
+        ,{"id":"gears","parent":"vehicle","title":"Gears","options":[{"id":"as-found","masses":[],"parameters":{"axle.rear.ratio":"3.73"}},
           {"id":"deep","class":"replace","originality":0,"masses":[],"parameters":{"axle.rear.ratio":"4.11"}}]}
-        ,{"id":"tires","parent":"vehicle","title":"Tires","options":[{"id":"as-found","parameters":{"wheel.*.*.tire.size":"31x10.50R15"}},
+        ,{"id":"tires","parent":"vehicle","title":"Tires","options":[{"id":"as-found","masses":[],"parameters":{"wheel.*.*.tire.size":"31x10.50R15"}},
           {"id":"big","class":"replace","originality":0,"masses":[],"parameters":{"wheel.*.*.tire.size":"33x10.50R15"}}]}
         """;
 
@@ -102,7 +102,7 @@ public sealed class TractionBindingsTests
             Assert.Equal(Verdict.Unknown, f.Finding.Verdict);
             Assert.Contains("take the maker's curve, or a brake test", f.Finding.Text);
         });
-        Assert.False(sheet.Instance("driveline.road-load[condition=empty]")!.Outcome.Outputs.Any(o => o.IsAbsent));
+        Assert.DoesNotContain(sheet.Instance("driveline.road-load[condition=empty]")!.Outcome.Outputs, o => o.IsAbsent);
         // What the ground takes does not ask for an engine: 0.7 x 1085 kg x g.
         Assert.Equal(0.7 * 1085 * 9.80665, Told("nameless", "driveline.traction-limit[condition=empty]", "rearForce"), 1e-6);
     }
