@@ -29,18 +29,21 @@ internal static class TractionBindings
         Bind("driveline.top-speed", ["condition"],
             [.. s_engine, .. s_wheels, .. s_road, ("cruiseSpeed", Cruise), ("peakPower", "engine.peak-power"), ("gearRatios", Gears), ("transferRatios", Ranges),
              ("idleSpeed", Idle), ("redline", Redline), ("mass", Mass)]),
-        Bind("driveline.cruise-pull", ["condition"], [.. s_engine, .. s_wheels, .. s_road, ("cruiseSpeed", Cruise), ("gearRatios", Gears), ("transferRatios", Ranges), ("mass", Mass)]),
+        Bind("driveline.cruise-pull", ["condition"],
+            [.. s_engine, .. s_wheels, .. s_road, ("cruiseSpeed", Cruise), ("gearRatios", Gears), ("transferRatios", Ranges), ("mass", Mass)]),
         Bind("driveline.gradeability", ["condition"],
             [.. s_engine, .. s_wheels, s_rolling, s_grip, ("peakTorque", "engine.peak-torque"), ("gearRatios", Gears), ("transferRatios", Ranges),
              ("idleSpeed", Idle), ("redline", Redline), ("mass", Mass), ("grade", Grade)]),
         Bind("driveline.traction-limit", ["condition"],
-            [s_rolling, s_grip, ("frontLoad", "axle.front.{condition}.load"), ("rearLoad", "axle.rear.{condition}.load"), ("grade", Grade), ("wheelbase", "vehicle.wheelbase")]),
+            [s_rolling, s_grip, ("frontLoad", "axle.front.{condition}.load"), ("rearLoad", "axle.rear.{condition}.load"), ("grade", Grade),
+             ("wheelbase", "vehicle.wheelbase")]),
     ];
 
     private static IEnumerable<Binding> Drawn() =>
     [
         Bind("driveline.speed-curves", ["range"], [.. s_wheels, ("gearRatios", Gears), ("transferRatio", Range), ("idleSpeed", Idle), ("redline", Redline)]),
         Bind("driveline.tractive-curves", ["condition", "range"],
-            [.. s_engine, .. s_wheels, .. s_road, s_grip, ("gearRatios", Gears), ("transferRatio", Range), ("idleSpeed", Idle), ("redline", Redline), ("mass", Mass), ("grade", Grade)]),
+            [.. s_engine, .. s_wheels, .. s_road, s_grip, ("gearRatios", Gears), ("transferRatio", Range), ("idleSpeed", Idle), ("redline", Redline),
+             ("mass", Mass), ("grade", Grade)]),
     ];
 }

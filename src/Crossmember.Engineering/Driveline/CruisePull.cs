@@ -15,9 +15,11 @@ public sealed class CruisePull() : Calculation<CruisePull.Inputs, CruisePull.Res
     Id = "driveline.cruise-pull",
     Version = 1,
     Title = "Pull left at cruise",
-    Purpose = "Whether the longest gear holds the cruise speed on the level, and how steep a hill it still takes there without shifting down: the first thing that larger tires use up.",
+    Purpose = "Whether the longest gear holds the cruise speed on the level, and how steep a hill it still takes there without shifting down: the first "
+        + "thing that larger tires use up.",
     Formula = "surplus = T(n) G eta / re - (m g f + rho CdA v^2 / 2) at n = 30 v G / (pi re); grade from sin th + f cos th = (F - rho CdA v^2 / 2) / (m g)",
-    Validity = "Steady speed in still air, longest gear and range, engine warm and at full load, clutch fast or converter locked up. Torque runs straight between the points of its curve "
+    Validity = "Steady speed in still air, longest gear and range, engine warm and at full load, clutch fast or converter locked up. Torque runs straight "
+        + "between the points of its curve "
         + "and is not known beyond them. An engine kept at full load for hours may overheat: that is another question.",
     Sources = ["Balance of pull and road load, derived", "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15 (efficiency 0.85)"],
     Checks = [new("top-gear", Sense.AtLeast, "Does the longest gear hold the cruise speed on the level?")],
@@ -43,7 +45,8 @@ public sealed class CruisePull() : Calculation<CruisePull.Inputs, CruisePull.Res
     public sealed record Inputs(
         [Input("cruise speed", "mph", MoreThan = 0, High = 150, Measure = HowToMeasure.CruiseSpeed)] Speed CruiseSpeed,
         [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve TorqueCurve,
-        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)]
+        Ratio Efficiency,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio> GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio> TransferRatios,
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
@@ -72,7 +75,8 @@ public sealed class CruisePull() : Calculation<CruisePull.Inputs, CruisePull.Res
         var full = new FullLoad(x.TorqueCurve, null, null);
         if (full.At(speed) is not { } T)
         {
-            w.Answer("top-gear", Verdict.Unknown, $"Not known: cruising turns the engine {n.RevolutionsPerMinute:0} rpm, and its torque is known from {full.Range}. Measure it there.");
+            w.Answer("top-gear", Verdict.Unknown,
+                $"Not known: cruising turns the engine {n.RevolutionsPerMinute:0} rpm, and its torque is known from {full.Range}. Measure it there.");
             return new(n, null, Force.FromNewtons(R), null, null);
         }
         double F = top.Force(T), q = (F - road.OfAir(v)) / road.Weight; // N
@@ -88,7 +92,8 @@ public sealed class CruisePull() : Calculation<CruisePull.Inputs, CruisePull.Res
     private static void Judge(Worksheet w, Force pull, Force road, Speed cruise, double? grade)
     {
         var says = $"{pull.PoundsForce:0} lbf in the longest gear at {cruise.MilesPerHour:0.#} mph, where the level road takes {road.PoundsForce:0} lbf";
+        var climbs = grade is { } g ? $"; it still climbs {100 * g:0.#} % there" : "";
         w.AtLeast("top-gear", pull.PoundsForce, road.PoundsForce, "lbf",
-            pull < road ? $"{says}: it must shift down to hold the speed." : $"{says}{(grade is { } g ? $"; it still climbs {100 * g:0.#} % there" : "")}.", beyond: Verdict.Caution);
+            pull < road ? $"{says}: it must shift down to hold the speed." : $"{says}{climbs}.", beyond: Verdict.Caution);
     }
 }

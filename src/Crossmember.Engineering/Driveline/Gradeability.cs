@@ -15,10 +15,13 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
     Id = "driveline.gradeability",
     Version = 1,
     Title = "Steepest climb",
-    Purpose = "How steep a grade the vehicle climbs in its lowest gear and range, and whether the engine or the grip of the tires ends it: gears beyond what the tires hold only load the shafts.",
+    Purpose = "How steep a grade the vehicle climbs in its lowest gear and range, and whether the engine or the grip of the tires ends it: gears beyond "
+        + "what the tires hold only load the shafts.",
     Formula = "torque: sin th + f cos th = T G eta / (re m g); grip with all wheels driven: tan th = mu - f; grade = 100 tan th %, the lower of both",
-    Validity = "Slow steady climb straight up firm even ground, all wheels driven and pulling alike, clutch fast, air resistance left out. Stalling, starting on the grade, "
-        + "a slipping clutch or converter, wheelspin on ruts and rocks and tipping over are not in it. The usual shortcut F / (m g) - f understates a steep grade and is not used.",
+    Validity = "Slow steady climb straight up firm even ground, all wheels driven and pulling alike, clutch fast, air resistance left out. Stalling, "
+        + "starting on the grade, "
+        + "a slipping clutch or converter, wheelspin on ruts and rocks and tipping over are not in it. The usual shortcut F / (m g) - f understates a "
+        + "steep grade and is not used.",
     Sources =
     [
         "Statics on a slope, derived", "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15 (tractive factor, drawbar pull; efficiency 0.85)",
@@ -46,11 +49,13 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
             "2833 N on 21.08 kN: sin th + 0.02 cos th = 0.13438 by hand; the shortcut gives 11.44 %", Provenance.Derived),
         new(Case("79 lbf ft", "2.798", "2.43", "5.38", "15 in", "2625 lb", "0.015", "0.8"),
             new Dictionary<string, double> { ["tractiveFactor"] = 0.75, ["drawbarPull"] = 1970 }, 0.0067,
-            "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15, 1/4-ton 4x4 truck: 0.75 and 1970 lb as printed; it rounds the ratio to 36.7 and lets no wheel slip", Provenance.Published),
+            "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15, 1/4-ton 4x4 truck: 0.75 and 1970 lb as printed; "
+            + "it rounds the ratio to 36.7 and lets no wheel slip", Provenance.Published),
     ],
     Cautions =
     [
-        "A grade the vehicle can climb may still tip it over backward or sideways, and it must be held and backed down again by its brakes: this number is no permission to try it.",
+        "A grade the vehicle can climb may still tip it over backward or sideways, and it must be held and backed down again by its brakes: this number is "
+            + "no permission to try it.",
         "Never turn on a steep grade. Trials belong to trained drivers with a spotter, on ground that has been walked first.",
         "In the lowest gear the wheels or the shafts end the climb before the engine does: have joints and shafts checked against it.",
     ],
@@ -58,8 +63,10 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
 {
     public sealed record Inputs(
         [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve? TorqueCurve,
-        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)] Torque? PeakTorque,
-        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
+        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)]
+        Torque? PeakTorque,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)]
+        Ratio Efficiency,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio> GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio> TransferRatios,
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
@@ -69,7 +76,8 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
         [Input("mass of the vehicle", "kg", MoreThan = 0, Low = 300, High = 20000, Measure = HowToMeasurePull.Mass)] UnitsNet.Mass Mass,
         [Input("rolling resistance as a share of weight", MoreThan = 0, Low = 0.005, High = 0.5, Default = 0.015, Measure = HowToMeasurePull.RollingResistance)]
         Ratio RollingResistance,
-        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)] Ratio Grip,
+        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)]
+        Ratio Grip,
         [Input("grade the customer wants to climb", MoreThan = 0, High = 1.2, Measure = HowToMeasurePull.Grade)] Ratio? Grade);
 
     public sealed record Result(
@@ -90,7 +98,7 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
         var full = x.TorqueCurve is { } curve ? new FullLoad(curve, x.IdleSpeed, x.Redline) : null;
         if (PeakTorque.Of(full, x.PeakTorque, w, "grade") is not { } T) return new(null, null, null, Ratio.FromDecimalFractions(grip), null, null, null, null);
         var low = GearSet.Of(x.GearRatios.Lowest(), x.TransferRatios.Lowest(), x.AxleRatio, x.RollingRadius, x.Efficiency);
-        var high = low with { Ratio = GearSet.Of(x.GearRatios.Lowest(), x.TransferRatios.Longest(), x.AxleRatio, x.RollingRadius, x.Efficiency).Ratio };
+        var high = GearSet.Of(x.GearRatios.Lowest(), x.TransferRatios.Longest(), x.AxleRatio, x.RollingRadius, x.Efficiency);
         double F = low.Force(T), q = F / weight; // N
         w.Line("F", "T G eta / re", $"{T} x {low.Ratio} x {low.Efficiency} / {low.Radius}", F, "N");
         w.Line("q", "F / (m g)", $"{F} / ({m} x {Resistance.Gravity})", q, "1");
@@ -100,19 +108,23 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
         var climb = Math.Min(torque ?? grip, grip);
         var governs = torque < grip ? "torque" : "grip";
         if (x.Grade is { } wanted) Judge(w, climb, wanted, governs);
-        return new(Ratio.FromDecimalFractions(q), Force.FromNewtons(Math.Min(F, mu * weight)), torque is { } g ? Ratio.FromDecimalFractions(g) : null, Ratio.FromDecimalFractions(grip),
-            Ratio.FromDecimalFractions(climb), Angle.FromRadians(Math.Atan(climb)), governs, Ratio.FromDecimalFractions(Math.Min(Climbed(high.Force(T) / weight, f) ?? grip, grip)));
+        var inHigh = Math.Min(Climbed(high.Force(T) / weight, f) ?? grip, grip);
+        return new(Ratio.FromDecimalFractions(q), Force.FromNewtons(Math.Min(F, mu * weight)), torque is { } g ? Ratio.FromDecimalFractions(g) : null,
+            Ratio.FromDecimalFractions(grip), Ratio.FromDecimalFractions(climb), Angle.FromRadians(Math.Atan(climb)), governs, Ratio.FromDecimalFractions(inHigh));
     }
 
     /// <summary>Rise over run; null where torque sets no limit.</summary>
     private static double? Climbed(double q, double f) => Resistance.Slope(q, f) is { } th ? Math.Tan(th) : null;
 
-    private static void Judge(Worksheet w, double climb, Ratio wanted, string governs) =>
+    private static void Judge(Worksheet w, double climb, Ratio wanted, string governs)
+    {
+        var end = governs == "grip" ? "the grip of the tires" : "the torque of the engine";
         w.AtLeast("grade", 100 * climb, wanted.Percent, "%",
-            $"Climbs {100 * climb:0.#} % ({Math.Atan(climb) * 180 / Math.PI:0.#} deg) in the lowest gear and range, and {(governs == "grip" ? "the grip of the tires" : "the torque of the engine")} "
-            + $"ends it; {wanted.Percent:0.#} % was asked for.");
+            $"Climbs {100 * climb:0.#} % ({Math.Atan(climb) * 180 / Math.PI:0.#} deg) in the lowest gear and range, and {end} ends it; {wanted.Percent:0.#} % was asked for.");
+    }
 
-    private static Dictionary<string, string> Case(string torque, string gear, string transfer, string axle, string radius, string mass, string rolling, string grip = "0.7") => new()
+    private static Dictionary<string, string> Case(string torque, string gear, string transfer, string axle, string radius, string mass, string rolling,
+        string grip = "0.7") => new()
     {
         ["peakTorque"] = torque, ["gearRatios"] = $$"""{"1":"{{gear}}"}""", ["transferRatios"] = $$"""{"high":"1","low":"{{transfer}}"}""", ["axleRatio"] = axle,
         ["rollingRadius"] = radius, ["mass"] = mass, ["rollingResistance"] = rolling, ["grip"] = grip,

@@ -15,9 +15,11 @@ public sealed class RoadLoad() : Calculation<RoadLoad.Inputs, RoadLoad.Result>(n
     Id = "driveline.road-load",
     Version = 1,
     Title = "Road load",
-    Purpose = "What the vehicle asks of its wheels to keep a speed: tires rolling, air pushed aside, and the grade. Weight counts on hills and soft ground, height and width on the highway.",
+    Purpose = "What the vehicle asks of its wheels to keep a speed: tires rolling, air pushed aside, and the grade. Weight counts on hills and soft "
+        + "ground, height and width on the highway.",
     Formula = "R = m g (f cos th + sin th) + rho CdA v^2 / 2; power = R v; tan th = grade",
-    Validity = "Steady speed on a straight road in still air; add a head wind to the speed for the air alone. The rolling share f is taken the same at every speed: "
+    Validity = "Steady speed on a straight road in still air; add a head wind to the speed for the air alone. The rolling share f is taken the same at "
+        + "every speed: "
         + "above 70 mph tires take more. Power is that at the wheels: the engine must give more by what the gears take.",
     Sources = ["Statics and dynamic pressure, derived", "Standard acceleration of free fall 9.80665 m/s2, CGPM 1901"],
     Trends =
@@ -31,7 +33,8 @@ public sealed class RoadLoad() : Calculation<RoadLoad.Inputs, RoadLoad.Result>(n
             new Dictionary<string, double> { ["rolling"] = 71.10, ["air"] = 150.91, ["power"] = 36.784 }, 0.0002,
             "316.3 N, 671.3 N and 27.43 kW at the wheels, by hand: 4.4482 N to the lbf, 745.70 W to the hp", Provenance.Derived),
         new(new Dictionary<string, string> { ["speed"] = "10 mph", ["mass"] = "10000 lb", ["grade"] = "0.05", ["dragArea"] = "2 m2" },
-            new Dictionary<string, double> { ["gradeForce"] = 499.4 }, 0.0001, "10,000 lb x sin(atan 0.05) by hand; the rule of one per cent of the weight for each per cent of grade gives 500", Provenance.Derived),
+            new Dictionary<string, double> { ["gradeForce"] = 499.4 }, 0.0001,
+            "10,000 lb x sin(atan 0.05) by hand; the rule of one per cent of the weight for each per cent of grade gives 500", Provenance.Derived),
     ],
     Cautions = ["Coast-down trials belong on an empty straight road, in both directions, with one person driving and another one reading."],
 })

@@ -17,7 +17,8 @@ public sealed class SpeedCurves() : Calculation<SpeedCurves.Inputs, SpeedCurves.
     Title = "Engine speed over road speed",
     Purpose = "Every gear of a range in one picture: where to shift, how far the gears lie apart, and how fast the vehicle goes at the redline.",
     Formula = "n = 30 v G / (pi re), one straight line for each gear from idle to redline",
-    Validity = "No slip in tires, clutch or converter; on the rolling radius of the loaded tire, so the engine turns about 3 % faster here than by the nominal tire diameter. "
+    Validity = "No slip in tires, clutch or converter; on the rolling radius of the loaded tire, so the engine turns about 3 % faster here than by the "
+        + "nominal tire diameter. "
         + "Without the idle speed the lines begin at standstill, where in truth the clutch slips.",
     Sources = ["Geometry of a rolling wheel, derived"],
     Trends =
@@ -66,6 +67,7 @@ public sealed class SpeedCurves() : Calculation<SpeedCurves.Inputs, SpeedCurves.
     private static PlottedCurve Line(string name, Gearing gearing, double from, double to)
     {
         double[] ends = [from, to];
-        return new(name, "road speed", "mph", [.. ends.Select(n => Speed.FromMetersPerSecond(gearing.RoadSpeed(n)).MilesPerHour)], "engine speed", "rpm", [.. ends.Select(n => n * 30 / Math.PI)]);
+        return new(name, "road speed", "mph", [.. ends.Select(n => Speed.FromMetersPerSecond(gearing.RoadSpeed(n)).MilesPerHour)],
+            "engine speed", "rpm", [.. ends.Select(n => n * 30 / Math.PI)]);
     }
 }

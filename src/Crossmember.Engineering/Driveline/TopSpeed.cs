@@ -16,10 +16,14 @@ public sealed class TopSpeed() : Calculation<TopSpeed.Inputs, TopSpeed.Result>(n
     Id = "driveline.top-speed",
     Version = 1,
     Title = "Top speed",
-    Purpose = "How fast the vehicle can be held on the level, in which gear, and whether power or the redline stops it: whether it reaches the cruise the customer asked for at all.",
-    Formula = "largest v with T G eta / re >= m g f + rho CdA v^2 / 2, engine within torque curve and redline, best gear; by power alone eta P = v (m g f + rho CdA v^2 / 2)",
-    Validity = "Level road, still air, engine warm and at full load, clutch or converter not slipping. Torque runs straight between the points of its curve and is not known beyond them. "
-        + "Where only the power is known, the result is an upper bound: the gears may not let the engine make its power at that speed. Tires, brakes and steering may allow far less.",
+    Purpose = "How fast the vehicle can be held on the level, in which gear, and whether power or the redline stops it: whether it reaches the cruise the "
+        + "customer asked for at all.",
+    Formula = "largest v with T G eta / re >= m g f + rho CdA v^2 / 2, engine within torque curve and redline, best gear; by power alone eta P = v (m g f "
+        + "+ rho CdA v^2 / 2)",
+    Validity = "Level road, still air, engine warm and at full load, clutch or converter not slipping. Torque runs straight between the points of its "
+        + "curve and is not known beyond them. "
+        + "Where only the power is known, the result is an upper bound: the gears may not let the engine make its power at that speed. Tires, brakes and "
+        + "steering may allow far less.",
     Sources = ["Balance of pull and road load, derived", "US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15 (efficiency 0.85)"],
     Checks = [new("reaches-cruise", Sense.AtLeast, "Does the vehicle reach the cruise speed asked for?", "cruiseSpeed")],
     Trends =
@@ -49,7 +53,8 @@ public sealed class TopSpeed() : Calculation<TopSpeed.Inputs, TopSpeed.Result>(n
     ],
     Cautions =
     [
-        "What the engine can reach is no speed to drive: speed symbol of the tires, brakes, steering and propeller shafts set lower limits, and local law another.",
+        "What the engine can reach is no speed to drive: speed symbol of the tires, brakes, steering and propeller shafts set lower limits, and local law "
+            + "another.",
         "Speed trials belong on a closed course.",
     ],
 })
@@ -57,8 +62,10 @@ public sealed class TopSpeed() : Calculation<TopSpeed.Inputs, TopSpeed.Result>(n
     public sealed record Inputs(
         [Input("cruise speed asked for", "mph", MoreThan = 0, High = 150, Measure = HowToMeasure.CruiseSpeed)] Speed? CruiseSpeed,
         [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve? TorqueCurve,
-        [Input("largest power of the engine, used where no curve is known", "hp", MoreThan = 0, Low = 5, High = 2000, Measure = HowToMeasurePull.PeakPower)] Power? PeakPower,
-        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
+        [Input("largest power of the engine, used where no curve is known", "hp", MoreThan = 0, Low = 5, High = 2000, Measure = HowToMeasurePull.PeakPower)]
+        Power? PeakPower,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)]
+        Ratio Efficiency,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio> GearRatios,
         [Input("transfer case ratios", MoreThan = 0, Low = 0.7, High = 6, Measure = HowToMeasure.TransferRatios)] Members<Ratio> TransferRatios,
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,

@@ -44,15 +44,17 @@ internal sealed record TopSpeedAnswer(double? Speed, Gearing Gearing, string? Ge
         var wanted = cruise.MilesPerHour;
         if (Told(Speed)?.MilesPerHour is not { } mph)
         {
-            w.Answer(check, Verdict.Fail, "No gear holds any speed on the level at which the torque is known: the road load is more than the pull everywhere. Check masses, ratios and torque curve.");
+            w.Answer(check, Verdict.Fail, "No gear holds any speed on the level at which the torque is known: the road load is more than the pull everywhere. "
+                + "Check masses, ratios and torque curve.");
             return;
         }
         var asked = $"{wanted:0.#} mph was asked for.";
         if (mph < wanted && LimitedBy == CurveEnd)
-            w.Answer(check, Verdict.Unknown, $"Not known beyond {mph:0.#} mph, where the torque curve ends at {EngineSpeed!.Value.RevolutionsPerMinute:0} rpm; {asked} "
-                + "Measure the torque up to the redline.", mph, "mph");
+            w.Answer(check, Verdict.Unknown, $"Not known beyond {mph:0.#} mph, where the torque curve ends at {EngineSpeed!.Value.RevolutionsPerMinute:0} rpm; "
+                + $"{asked} Measure the torque up to the redline.", mph, "mph");
         else if (mph >= wanted && Bound)
-            w.Answer(check, Verdict.Caution, $"The power would do for {mph:0.#} mph at most, if the gears let the engine make it there; {asked} A torque curve tells.", mph, "mph");
+            w.Answer(check, Verdict.Caution, $"The power would do for {mph:0.#} mph at most, if the gears let the engine make it there; {asked} "
+                + "A torque curve tells.", mph, "mph");
         else
             w.AtLeast(check, mph, wanted, "mph", $"{(Bound ? "At most" : "Holds")} {mph:0.#} mph on the level{Where}; {asked}");
     }

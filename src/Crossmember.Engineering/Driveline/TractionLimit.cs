@@ -15,9 +15,12 @@ public sealed class TractionLimit() : Calculation<TractionLimit.Inputs, Traction
     Id = "driveline.traction-limit",
     Version = 1,
     Title = "What the ground takes",
-    Purpose = "How much push the tires hold before they spin, with the rear axle driven alone and with all wheels: more engine or gear than this only wears tires and breaks shafts.",
-    Formula = "F = mu N; N level = axle load x g; on a grade N = W cos th, rear axle W (a cos th + h sin th) / L; rear axle alone climbs tan th = (mu a / L - f) / (1 - mu h / L)",
-    Validity = "Steady climb straight up firm even ground, both tires of an axle pulling alike (locked, or equal grip under an open differential). Braking, bumps and soft ground are left out. "
+    Purpose = "How much push the tires hold before they spin, with the rear axle driven alone and with all wheels: more engine or gear than this only "
+        + "wears tires and breaks shafts.",
+    Formula = "F = mu N; N level = axle load x g; on a grade N = W cos th, rear axle W (a cos th + h sin th) / L; rear axle alone climbs tan th = (mu a / "
+        + "L - f) / (1 - mu h / L)",
+    Validity = "Steady climb straight up firm even ground, both tires of an axle pulling alike (locked, or equal grip under an open differential). "
+        + "Braking, bumps and soft ground are left out. "
         + "Without the height of the center of gravity no load is moved to the rear axle: its force on a grade is then a little low, never high.",
     Sources = ["Statics on a slope, derived", "Grip of tires on the ground: common practice, no source"],
     Trends =
@@ -41,20 +44,25 @@ public sealed class TractionLimit() : Calculation<TractionLimit.Inputs, Traction
     Cautions =
     [
         "Grip is guessed from the ground: mud, loose stone, water or ice take most of it away without a sign.",
-        "Load that moves to the rear axle leaves the front: steering gets light before the vehicle rears up. Have tipping looked at by a qualified person before steep grades are tried.",
+        "Load that moves to the rear axle leaves the front: steering gets light before the vehicle rears up. Have tipping looked at by a qualified person "
+            + "before steep grades are tried.",
     ],
 })
 {
     public sealed record Inputs(
-        [Input("mass on the front axle", "kg", MoreThan = 0, Low = 100, High = 10000, Measure = "put the front axle alone on a scale, vehicle level")] UnitsNet.Mass FrontLoad,
-        [Input("mass on the rear axle", "kg", MoreThan = 0, Low = 100, High = 10000, Measure = "put the rear axle alone on a scale, vehicle level")] UnitsNet.Mass RearLoad,
-        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)] Ratio Grip,
+        [Input("mass on the front axle", "kg", MoreThan = 0, Low = 100, High = 10000, Measure = "put the front axle alone on a scale, vehicle level")]
+        UnitsNet.Mass FrontLoad,
+        [Input("mass on the rear axle", "kg", MoreThan = 0, Low = 100, High = 10000, Measure = "put the rear axle alone on a scale, vehicle level")]
+        UnitsNet.Mass RearLoad,
+        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)]
+        Ratio Grip,
         [Input("rolling resistance as a share of weight", MoreThan = 0, Low = 0.005, High = 0.5, Default = 0.015, Measure = HowToMeasurePull.RollingResistance)]
         Ratio RollingResistance,
         [Input("grade to look at", MoreThan = 0, High = 1.2, Measure = HowToMeasurePull.Grade)] Ratio? Grade,
         [Input("height of the center of gravity over the ground", "m", MoreThan = 0, Low = 0.3, High = 2,
             Measure = "weigh one axle level and again with the other end lifted two feet or more, springs blocked: a job for two people and a rated lift")] Length? Height,
-        [Input("wheelbase", "m", MoreThan = 0, Low = 1.2, High = 8, Measure = "tape from hub center to hub center on both sides and take the mean")] Length? Wheelbase);
+        [Input("wheelbase", "m", MoreThan = 0, Low = 1.2, High = 8, Measure = "tape from hub center to hub center on both sides and take the mean")]
+        Length? Wheelbase);
 
     public sealed record Result(
         [Output("force the rear tires hold on the level", "lbf")] Force RearForce,

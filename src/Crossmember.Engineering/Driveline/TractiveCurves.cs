@@ -15,9 +15,12 @@ public sealed class TractiveCurves() : Calculation<TractiveCurves.Inputs, Tracti
     Id = "driveline.tractive-curves",
     Version = 1,
     Title = "Pull over road speed",
-    Purpose = "Pull of every gear against what the road asks, in one picture: where a gear runs out of breath, which hill needs a lower one, and where grip ends before the engine does.",
-    Formula = "F = T(n) G eta / re over v = pi n re / (30 G) for every gear; road load m g (f cos th + sin th) + rho CdA v^2 / 2 on the level and on the grade; grip mu m g",
-    Validity = "Engine warm and at full load, clutch fast or converter locked up, still air. Nothing is drawn below idle, over the redline or beyond the measured torque. "
+    Purpose = "Pull of every gear against what the road asks, in one picture: where a gear runs out of breath, which hill needs a lower one, and where "
+        + "grip ends before the engine does.",
+    Formula = "F = T(n) G eta / re over v = pi n re / (30 G) for every gear; road load m g (f cos th + sin th) + rho CdA v^2 / 2 on the level and on the "
+        + "grade; grip mu m g",
+    Validity = "Engine warm and at full load, clutch fast or converter locked up, still air. Nothing is drawn below idle, over the redline or beyond the "
+        + "measured torque. "
         + "The grip line is that of all wheels driven on the level; on a grade the ground takes less.",
     Sources =
     [
@@ -49,7 +52,8 @@ public sealed class TractiveCurves() : Calculation<TractiveCurves.Inputs, Tracti
 {
     public sealed record Inputs(
         [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve TorqueCurve,
-        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)]
+        Ratio Efficiency,
         [Input("gearbox ratios", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatios)] Members<Ratio> GearRatios,
         [Input("transfer case ratio in this range", MoreThan = 0, Low = 0.7, High = 6, Default = 1, Measure = HowToMeasure.TransferRatio)] Ratio TransferRatio,
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,
@@ -61,7 +65,8 @@ public sealed class TractiveCurves() : Calculation<TractiveCurves.Inputs, Tracti
         Ratio RollingResistance,
         [Input("drag coefficient times frontal area; without it no road load is drawn", "m2", MoreThan = 0, Low = 0.3, High = 8, Measure = HowToMeasurePull.DragArea)] Area? DragArea,
         [Input("density of the air", "kg/m3", MoreThan = 0, Low = 0.6, High = 1.5, Default = 1.2, Measure = HowToMeasurePull.AirDensity)] Density AirDensity,
-        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)] Ratio Grip,
+        [Input("grip of the tires, as a share of the load on them", MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = HowToMeasurePull.Grip)]
+        Ratio Grip,
         [Input("grade to draw the road load for", MoreThan = 0, High = 1.2, Measure = HowToMeasurePull.Grade)] Ratio? Grade);
 
     public sealed record Result(

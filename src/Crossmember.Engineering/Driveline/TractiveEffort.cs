@@ -15,9 +15,11 @@ public sealed class TractiveEffort() : Calculation<TractiveEffort.Inputs, Tracti
     Id = "driveline.tractive-effort",
     Version = 1,
     Title = "Pull in a gear",
-    Purpose = "How hard the wheels can push in a gear and range, at which road speed, and what is left of it over the road load: what larger tires take and a lower axle ratio gives back.",
+    Purpose = "How hard the wheels can push in a gear and range, at which road speed, and what is left of it over the road load: what larger tires take "
+        + "and a lower axle ratio gives back.",
     Formula = "F = T G eta / re at the largest torque T between idle and redline; G = gear x transfer x axle ratio; road speed there = pi n re / (30 G)",
-    Validity = "Engine at full load and warm, clutch fully engaged: a slipping clutch or a torque converter is left out. The tires may not hold the force: the limit of grip is told apart. "
+    Validity = "Engine at full load and warm, clutch fully engaged: a slipping clutch or a torque converter is left out. The tires may not hold the force: "
+        + "the limit of grip is told apart. "
         + "A torque curve taken at the wheels has the losses in it already: efficiency 1 then. Road load is that of the heaviest condition on the level.",
     Sources = ["US Army TM 9-8000, Principles of Automotive Vehicles, par. 29-15 (tractive factor; efficiency 0.85)", "Geometry of a rolling wheel, derived"],
     Checks = [new("road-load", Sense.AtLeast, "Does this gear pull more than the road load?", "masses", "dragArea")],
@@ -50,8 +52,10 @@ public sealed class TractiveEffort() : Calculation<TractiveEffort.Inputs, Tracti
 {
     public sealed record Inputs(
         [Input(HowToMeasurePull.TheTorqueCurve, "rpm", CurveUnit = "N m", Measure = HowToMeasurePull.TorqueCurve)] Curve? TorqueCurve,
-        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)] Torque? PeakTorque,
-        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)] Ratio Efficiency,
+        [Input("largest torque of the engine, used where no curve is known", "N m", MoreThan = 0, Low = 20, High = 3000, Measure = HowToMeasurePull.PeakTorque)]
+        Torque? PeakTorque,
+        [Input("share of the engine's torque that reaches the wheels", MoreThan = 0, Low = 0.6, High = 1, Default = 0.85, Measure = HowToMeasurePull.Efficiency)]
+        Ratio Efficiency,
         [Input("gearbox ratio in this gear", MoreThan = 0, Low = 0.5, High = 15, Measure = HowToMeasure.GearRatio)] Ratio GearRatio,
         [Input("transfer case ratio in this range", MoreThan = 0, Low = 0.7, High = 6, Default = 1, Measure = HowToMeasure.TransferRatio)] Ratio TransferRatio,
         [Input("axle ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasure.AxleRatio)] Ratio AxleRatio,

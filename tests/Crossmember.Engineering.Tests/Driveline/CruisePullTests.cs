@@ -62,7 +62,9 @@ public class CruisePullTests
     [Fact]
     public void A_missing_curve_names_itself_and_how_to_get_it()
     {
-        var r = Door.Run("driveline.cruise-pull", """{"cruiseSpeed":"60 mph","gearRatios":{"4":1},"transferRatios":{"high":1},"axleRatio":4,"rollingRadius":"16 in","mass":"2000 kg","dragArea":"1.5 m2"}""");
+        var r = Door.Run("driveline.cruise-pull", """
+            {"cruiseSpeed":"60 mph","gearRatios":{"4":1},"transferRatios":{"high":1},"axleRatio":4,"rollingRadius":"16 in","mass":"2000 kg","dragArea":"1.5 m2"}
+            """);
         Assert.Contains("full-load torque curve of the engine is missing (take the maker's curve", r.Finding("top-gear")["text"]!.GetValue<string>());
         Assert.Null(r.Number("roadLoad"));
     }

@@ -15,7 +15,10 @@ public class GradeabilityTests
     [InlineData("3625 lb", 0.55, 0.01)]
     public void Tractive_factor_and_drawbar_pull_of_the_army_manual(string weight, double factor, double tolerance)
     {
-        var r = Climb($$""" "peakTorque":"79 lbf ft","gearRatios":{"1":"2.798"},"transferRatios":{"high":"1","low":"2.43"},"axleRatio":"5.38","rollingRadius":"1.25 ft","mass":"{{weight}}","grip":"0.8" """);
+        var r = Climb($$"""
+            "peakTorque":"79 lbf ft","gearRatios":{"1":"2.798"},"transferRatios":{"high":"1","low":"2.43"},"axleRatio":"5.38","rollingRadius":"1.25 ft",
+            "mass":"{{weight}}","grip":"0.8"
+            """);
         r.Gives("tractiveFactor", factor, tolerance);
         r.Gives("drawbarPull", 1970, 0.005 * 2625);
     }
@@ -66,7 +69,10 @@ public class GradeabilityTests
     public void On_the_grade_found_the_forces_balance() =>
         Gen.Select(Gen.Double[20, 600], Gen.Double[0.6, 6], Gen.Double[500, 6000], Gen.Double[0.005, 0.4]).Sample((torque, gear, kg, f) =>
         {
-            var r = Climb($$""" "peakTorque":"{{torque:R}} N m","gearRatios":{"1":{{gear:R}} },"transferRatios":{"high":1},"axleRatio":"4","rollingRadius":"400 mm","mass":"{{kg:R}} kg","rollingResistance":{{f:R}} """);
+            var r = Climb($$"""
+                "peakTorque":"{{torque:R}} N m","gearRatios":{"1":{{gear:R}} },"transferRatios":{"high":1},"axleRatio":"4","rollingRadius":"400 mm",
+                "mass":"{{kg:R}} kg","rollingResistance":{{f:R}}
+                """);
             double pull = torque * gear * 4 * 0.85 / 0.4, weight = kg * Gravity;
             if (r.Number("torqueGrade") is not { } percent)
             {
@@ -84,8 +90,11 @@ public class GradeabilityTests
     public void On_the_grade_that_grip_allows_the_tires_hold_just_enough() =>
         Gen.Select(Gen.Double[0.1, 1.1], Gen.Double[0.005, 0.09]).Sample((mu, f) =>
         {
-            var th = Math.Atan(Climb($$""" "peakTorque":"500 N m","gearRatios":{"1":6},"transferRatios":{"high":1},"axleRatio":"4","rollingRadius":"400 mm","mass":"900 kg","grip":{{mu:R}},"rollingResistance":{{f:R}} """)
-                .Number("gripGrade")!.Value / 100);
+            var r = Climb($$"""
+                "peakTorque":"500 N m","gearRatios":{"1":6},"transferRatios":{"high":1},"axleRatio":"4","rollingRadius":"400 mm","mass":"900 kg",
+                "grip":{{mu:R}},"rollingResistance":{{f:R}}
+                """);
+            var th = Math.Atan(r.Number("gripGrade")!.Value / 100);
             Assert.Equal(mu * Math.Cos(th), Math.Sin(th) + (f * Math.Cos(th)), 1e-12);
         }, iter: 100);
 
@@ -121,7 +130,8 @@ public class GradeabilityTests
     }
 
     private static JsonObject Truck(string gear, string low, string more = "") => Climb($$"""
-        "peakTorque":"330 N m","gearRatios":{"2":"1","1":"{{gear}}"},"transferRatios":{"low":"{{low}}","high":"1"},"axleRatio":"4.11","rollingRadius":"406.88 mm","mass":"2150 kg","rollingResistance":"0.02"{{more}}
+        "peakTorque":"330 N m","gearRatios":{"2":"1","1":"{{gear}}"},"transferRatios":{"low":"{{low}}","high":"1"},"axleRatio":"4.11","rollingRadius":"406.88 mm",
+        "mass":"2150 kg","rollingResistance":"0.02"{{more}}
         """);
 
     private static JsonObject Climb(string members) => Door.Run("driveline.gradeability", $$"""{ {{members}} }""");

@@ -125,7 +125,8 @@ public class PullCurveTests
     private static JsonObject Pulls(string more = "") => Door.Run("driveline.tractive-curves", Vehicle($""" "grade":"0.4"{more}"""));
 
     private static string Vehicle(string more) => $$"""
-        {"torqueCurve":{{Engine}},"gearRatios":{"1":"5.83","2":"3.02","3":"1.66","4":"1"},"axleRatio":"4.1","rollingRadius":"{{s_radius}}","mass":"1950 kg","rollingResistance":"0.016","dragArea":"1.62 m2",{{more}}}
+        {"torqueCurve":{{Engine}},"gearRatios":{"1":"5.83","2":"3.02","3":"1.66","4":"1"},"axleRatio":"4.1","rollingRadius":"{{s_radius}}",
+         "mass":"1950 kg","rollingResistance":"0.016","dragArea":"1.62 m2",{{more}}}
         """;
 
     private static JsonObject Named(JsonObject result, string curve) => Assert.Single(result["curves"]!.AsArray(), c => (string)c!["name"]! == curve)!.AsObject();

@@ -54,7 +54,10 @@ public class TopSpeedTests
     [Fact]
     public void The_best_gear_need_not_be_the_longest()
     {
-        var r = Top(""" "torqueCurve":[["1000 rpm","110 N m"],["4000 rpm","110 N m"]],"redline":"4000 rpm","gearRatios":{"3":"1.5","4":"0.7"},"transferRatios":{"high":"1","low":"4"},"axleRatio":"4","rollingRadius":"400 mm","mass":"2000 kg","dragArea":"1.5 m2" """);
+        var r = Top("""
+            "torqueCurve":[["1000 rpm","110 N m"],["4000 rpm","110 N m"]],"redline":"4000 rpm","gearRatios":{"3":"1.5","4":"0.7"},"transferRatios":{"high":"1","low":"4"},
+            "axleRatio":"4","rollingRadius":"400 mm","mass":"2000 kg","dragArea":"1.5 m2"
+            """);
         r.Gives("topSpeed", 62.47, 0.005);
         Assert.Equal("3", Text(r, "gear"));
         Assert.True(r.Number("redlineSpeed") > 2 * r.Number("topSpeed"));
@@ -67,7 +70,10 @@ public class TopSpeedTests
         {
             var curve = string.Join(",", torques.Select((t, i) => $"[\"{1000 * (i + 1)} rpm\",\"{t:R} N m\"]"));
             var set = string.Join(",", gears.Select((g, i) => $"\"{i}\":{g:R}"));
-            var r = Top($$""" "torqueCurve":[{{curve}}],"gearRatios":{ {{set}} },"transferRatios":{"high":"1"},"axleRatio":{{axle:R}},"rollingRadius":"400 mm","mass":"{{kg:R}} kg","dragArea":"{{area:R}} m2" """);
+            var r = Top($$"""
+                "torqueCurve":[{{curve}}],"gearRatios":{ {{set}} },"transferRatios":{"high":"1"},"axleRatio":{{axle:R}},"rollingRadius":"400 mm",
+                "mass":"{{kg:R}} kg","dragArea":"{{area:R}} m2"
+                """);
             var walked = gears.Select(g => Walk(torques, g * axle, kg, area)).Max();
             var told = r.Number("topSpeed") * Mph;
             Assert.Equal(walked ?? -1, told ?? -1, 1e-6 * (walked ?? 1));
@@ -78,7 +84,9 @@ public class TopSpeedTests
     public void More_drag_or_mass_never_makes_it_faster() =>
         Gen.Select(Gen.Double[0.5, 3], Gen.Double[800, 5000], Gen.Double[1, 1.5]).Sample((area, kg, more) =>
         {
-            double At(double m, double a) => Top($$""" "torqueCurve":[["800 rpm","200 N m"],["3000 rpm","250 N m"],["4500 rpm","190 N m"]],"mass":"{{m:R}} kg","dragArea":"{{a:R}} m2",{{Rest}}""").Number("topSpeed") ?? 0;
+            double At(double m, double a) => Top($$"""
+                "torqueCurve":[["800 rpm","200 N m"],["3000 rpm","250 N m"],["4500 rpm","190 N m"]],"mass":"{{m:R}} kg","dragArea":"{{a:R}} m2",{{Rest}}
+                """).Number("topSpeed") ?? 0;
             var once = At(kg, area);
             return At(kg, area * more) <= once && At(kg * more, area) <= once;
         }, iter: 100);
