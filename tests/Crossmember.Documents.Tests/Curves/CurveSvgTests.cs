@@ -112,7 +112,7 @@ public sealed class CurveSvgTests
     {
         foreach (var svg in (XElement[])[File(Gears.Compared()), Page(Gears.Compared())])
         {
-            Assert.Empty(svg.DescendantsAndSelf().Attributes().Where(a => !a.IsNamespaceDeclaration && (a.Value.Contains("//", StringComparison.Ordinal) || a.Value.Contains("url(", StringComparison.Ordinal) || a.Name.LocalName == "href")));
+            Assert.DoesNotContain(svg.DescendantsAndSelf().Attributes(), a => !a.IsNamespaceDeclaration && (a.Value.Contains("//", StringComparison.Ordinal) || a.Value.Contains("url(", StringComparison.Ordinal) || a.Name.LocalName == "href"));
             Assert.Empty(svg.Descendants().Select(e => e.Name.LocalName).Except(["title", "desc", "rect", "g", "path", "text", "ellipse", "circle"]));
         }
     }

@@ -27,14 +27,17 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
     public static IReadOnlyList<string> Sides(OpenBuild open, string scenario) =>
         [.. new[] { open.Approval is null ? null : Option.Approved, Option.AsFound }.Concat(open.Build.Scenarios.Keys).OfType<string>().Where(s => s != scenario)];
 
-    public IReadOnlyList<string> Ranges => [.. Members("range").Where(r => Instances(Now).Any(i => In(i, r) == true))];
+    public IReadOnlyList<string> Ranges => [.. Members("range")];
 
-    /// <summary>The curves of a range, with those that no range has a part in.</summary>
-    public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Charts(string? range, MeasureSystem measure) =>
+    /// <summary>Heaviest first: what carries the most climbs the least.</summary>
+    public IReadOnlyList<string> Conditions => [.. Members("condition").OrderByDescending(c => Now.Key($"mass.{c}.total")?.Value is { IsNumber: true } mass ? mass.Number : 0)];
+
+    /// <summary>The curves of a range of the transfer case, the vehicle loaded as in a condition.</summary>
+    public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Charts(string? range, string? condition, MeasureSystem measure) =>
     [
         .. from calculation in s_drawn
            from state in Instances(Now)
-           where state.Instance.Calculation.Id == calculation && In(state, range) != false
+           where state.Instance.Calculation.Id == calculation && Belongs(state, range, condition)
            from drawn in SheetCurves.Of(Now, Then, state.Instance.Id, measure)!.Select((chart, i) => (chart, i))
            select (drawn.chart, new CurveFiles(Build.Id, state.Instance.Id, Now.Scenario, Then?.Scenario, measure, drawn.i + 1)),
     ];
@@ -71,9 +74,9 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
 
     private IEnumerable<string> Members(string set) => Now.Plan.Space.MembersIn(set).Where(m => Now.Alive[m]).Select(m => Now.Plan.Space.Member(m).Member);
 
-    /// <summary>Null where ranges have no part in it.</summary>
-    private bool? In(InstanceState state, string? range) =>
-        state.Instance.Members.Select(Now.Plan.Space.Member).Where(m => m.Set == "range").Select(m => (bool?)(m.Member == range)).FirstOrDefault();
+    /// <summary>Sets that an instance has no part in do not matter.</summary>
+    private bool Belongs(InstanceState state, string? range, string? condition) =>
+        state.Instance.Members.Select(Now.Plan.Space.Member).All(m => m.Member == (m.Set switch { "range" => range, "condition" => condition, _ => m.Member }));
 
     private static double? One(Sheet? sheet, string calculation, string output, string members) =>
         sheet?.Instance(calculation + members) is { } state && state.Instance.Calculation.OutputIndex(output) is >= 0 and var o && state.Outcome.Outputs[o] is { IsNumber: true } value ? value.Number : null;
