@@ -1,6 +1,5 @@
 using Bunit;
 using Crossmember.Engineering.Quantities;
-using Crossmember.Web.Features;
 using Crossmember.Web.Features.Driveline;
 using Crossmember.Web.Features.Layout;
 using Microsoft.AspNetCore.Components;
