@@ -32,11 +32,11 @@ public sealed class CurvePictureTests : BunitContext
     public void The_table_says_what_both_sides_say()
     {
         var picture = Picture();
-        Assert.Equal(["road speed (mph)", "gear 4rpm"], picture.FindAll("thead th").Select(h => h.TextContent));
+        Assert.Equal(["road speed (mph)", "gear 4 rpm"], picture.FindAll("thead th").Select(h => h.TextContent));
         var rows = picture.FindAll("tbody tr").ToDictionary(r => r.Children[0].TextContent, r => r.Children[1].TextContent);
-        Assert.Equal("2,400was 3,000", rows["60"]);
-        Assert.Equal("2,800was -", rows["70"]); // the deeper gear ends at 64 mph
-        Assert.Equal("3,200 at 80was 3,200 at 64", rows["highest"]);
+        Assert.Equal("2,400 was 3,000", rows["60"]);
+        Assert.Equal("2,800 was -", rows["70"]); // the deeper gear ends at 64 mph
+        Assert.Equal("3,200 at 80 was 3,200 at 64", rows["highest"]);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
 using Crossmember.Documents.Curves;
+using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Web.Features.Figures;
 
@@ -42,6 +43,9 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
            select (drawn.chart, new CurveFiles(Build.Id, state.Instance.Id, Now.Scenario, Then?.Scenario, measure, drawn.i + 1)),
     ];
 
+    /// <summary>In rad/s; null where nobody said.</summary>
+    public double? Redline => Now.Key("engine.redline")?.Value is { IsNumber: true } redline ? redline.Number : null;
+
     /// <summary>One number that a calculation gives on both sides, in SI.</summary>
     public Compared Number(string calculation, string output, string members = "") => new(One(Now, calculation, output, members), One(Then, calculation, output, members));
 
@@ -60,7 +64,7 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
     public IReadOnlyList<Lacking> Missing =>
     [
         .. from state in Instances(Now)
-           from missing in state.Outcome.Missing
+           from missing in Lacks(state)
            let pattern = Now.Plan.Catalogue.ParameterOf(state.Instance.Calculation.Id, missing.Input) is { } p ? Now.Plan.Catalogue.Table.All.FirstOrDefault(t => t.Text == Family(p)) : null
            group state.Instance.Calculation.About.Title by (What: pattern?.Meaning ?? state.Instance.Calculation.InputSpecs[state.Instance.Calculation.InputIndex(missing.Input)].About.Meaning,
                Key: pattern?.Text ?? missing.Input, How: pattern?.Measure is { Length: > 0 } how ? how : missing.Measure) into g
@@ -69,6 +73,15 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
     ];
 
     public IReadOnlyList<AxleRatioOption> AxleRatios => AxleRatioOption.Of(Now, Number(Area + "restoring-ratio", "axleRatio").Now);
+
+    /// <summary>An input that the arithmetic can do without is missed only where a check needs it, or where nothing else explains an answer that is not there.</summary>
+    private static IEnumerable<MissingInput> Lacks(InstanceState state)
+    {
+        var (calculation, outcome) = (state.Instance.Calculation, state.Outcome);
+        bool Waited(MissingInput m) => calculation.About.Checks.Any(c => c.Needs.Contains(m.Input) && outcome.Findings.Any(f => f.Check == c.Id && f.Verdict == Verdict.Unknown));
+        var needed = outcome.Missing.Where(m => !calculation.InputSpecs[calculation.InputIndex(m.Input)].Optional || Waited(m)).ToList();
+        return needed.Count > 0 || outcome.Outputs.All(o => !o.IsAbsent) ? needed : outcome.Missing;
+    }
 
     private static IEnumerable<InstanceState> Instances(Sheet sheet) => sheet.Instances.OfType<InstanceState>().Where(i => i.Instance.Calculation.Id.StartsWith(Area, StringComparison.Ordinal));
 
