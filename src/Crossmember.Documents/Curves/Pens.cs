@@ -5,9 +5,12 @@ namespace Crossmember.Documents.Curves;
 /// <summary>Size of a picture in its own units; wide for a desk and for paper, narrow for a phone.</summary>
 public sealed record PictureSize(int Width, int Height, int Ticks, bool KeyBeneath)
 {
-    public static readonly PictureSize Wide = new(920, 460, 8, false);
+    private const int KeyLine = 24;
 
-    public static readonly PictureSize Narrow = new(360, 480, 4, true);
+    public static readonly PictureSize Wide = new(780, 420, 8, false);
+
+    /// <summary>As tall as its key needs: a line for each curve, and two for the sides of a comparison.</summary>
+    public static PictureSize Narrow(CurveChart chart) => new(360, 380 + (KeyLine * (chart.Lines.DistinctBy(l => l.Name).Count() + (chart.Then is null ? 0 : 2))), 4, true);
 }
 
 /// <summary>How inks and kinds of line come onto the canvas.</summary>

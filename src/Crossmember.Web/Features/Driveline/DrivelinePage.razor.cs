@@ -16,9 +16,9 @@ public sealed partial class DrivelinePage
 
     private DrivelineView? _view;
     private IReadOnlyList<(CurveChart Chart, CurveFiles Files)> _charts = [];
-    private (string? Range, MeasureSystem Measure) _charted;
+    private (string? Range, string? Load, MeasureSystem Measure) _charted;
     private string _scenario = Option.AsFound;
-    private string? _against, _range;
+    private string? _against, _range, _load;
 
     [Parameter] public string Id { get; set; } = "";
 
@@ -27,6 +27,9 @@ public sealed partial class DrivelinePage
     [SupplyParameterFromQuery(Name = "against")] public string? Against { get; set; }
 
     [SupplyParameterFromQuery(Name = "range")] public string? Range { get; set; }
+
+    /// <summary>The condition that the vehicle is loaded as in.</summary>
+    [SupplyParameterFromQuery(Name = "load")] public string? Load { get; set; }
 
     [CascadingParameter] public Viewer Viewer { get; set; } = Viewer.Unknown;
 
@@ -54,14 +57,19 @@ public sealed partial class DrivelinePage
         var against = Against == Nothing ? null : Against is { } other && sides.Contains(other) && other != scenario ? other : DrivelineView.Sides(open, scenario) is [var first, ..] ? first : null;
         var known = _view is { } view && view.Open.Build.Position == open.Build.Position && ReferenceEquals(view.Open, open) && (_scenario, _against) == (scenario, against);
         if (!known) (_view, _scenario, _against) = (new(open, shop, scenario, against), scenario, against);
-        _range = Range is { } asked && _view!.Ranges.Contains(asked) ? asked : _view!.Ranges is [var usual, ..] ? usual : null;
-        if (known && _charted == (_range, Viewer.Measure)) return;
-        _charted = (_range, Viewer.Measure);
-        _charts = _view.Charts(_range, Viewer.Measure);
+        (_range, _load) = (Pick(Range, _view!.Ranges), Pick(Load, _view.Conditions));
+        if (known && _charted == (_range, _load, Viewer.Measure)) return;
+        _charted = (_range, _load, Viewer.Measure);
+        _charts = _view.Charts(_range, _load, Viewer.Measure);
     }
 
-    private void Go(string scenario, string? against, string? range) => Nav.NavigateTo(
-        $"builds/{Uri.EscapeDataString(Id)}/driveline?in={Uri.EscapeDataString(scenario)}&against={Uri.EscapeDataString(against ?? Nothing)}" + (range is null ? "" : $"&range={Uri.EscapeDataString(range)}"));
+    private static string? Pick(string? asked, IReadOnlyList<string> there) => asked is not null && there.Contains(asked) ? asked : there is [var usual, ..] ? usual : null;
+
+    private void Go(string? scenario = null, string? against = null, string? range = null, string? load = null) => Nav.NavigateTo(
+        $"builds/{Uri.EscapeDataString(Id)}/driveline?in={Uri.EscapeDataString(scenario ?? _scenario)}&against={Uri.EscapeDataString(against ?? _against ?? Nothing)}"
+        + Asked("range", range ?? Range) + Asked("load", load ?? Load));
+
+    private static string Asked(string name, string? value) => value is null ? "" : $"&{name}={Uri.EscapeDataString(value)}";
 
     private string Address(string item) => $"builds/{Uri.EscapeDataString(Id)}/decisions?item={Uri.EscapeDataString(item)}&in={Uri.EscapeDataString(_scenario)}";
 

@@ -2,6 +2,7 @@ using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
 using Crossmember.Documents.Curves;
+using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Web.Features.Figures;
 
@@ -27,17 +28,23 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
     public static IReadOnlyList<string> Sides(OpenBuild open, string scenario) =>
         [.. new[] { open.Approval is null ? null : Option.Approved, Option.AsFound }.Concat(open.Build.Scenarios.Keys).OfType<string>().Where(s => s != scenario)];
 
-    public IReadOnlyList<string> Ranges => [.. Members("range").Where(r => Instances(Now).Any(i => In(i, r) == true))];
+    public IReadOnlyList<string> Ranges => [.. Members("range")];
 
-    /// <summary>The curves of a range, with those that no range has a part in.</summary>
-    public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Charts(string? range, MeasureSystem measure) =>
+    /// <summary>Heaviest first: what carries the most climbs the least.</summary>
+    public IReadOnlyList<string> Conditions => [.. Members("condition").OrderByDescending(c => Now.Key($"mass.{c}.total")?.Value is { IsNumber: true } mass ? mass.Number : 0)];
+
+    /// <summary>The curves of a range of the transfer case, the vehicle loaded as in a condition.</summary>
+    public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Charts(string? range, string? condition, MeasureSystem measure) =>
     [
         .. from calculation in s_drawn
            from state in Instances(Now)
-           where state.Instance.Calculation.Id == calculation && In(state, range) != false
+           where state.Instance.Calculation.Id == calculation && Belongs(state, range, condition)
            from drawn in SheetCurves.Of(Now, Then, state.Instance.Id, measure)!.Select((chart, i) => (chart, i))
            select (drawn.chart, new CurveFiles(Build.Id, state.Instance.Id, Now.Scenario, Then?.Scenario, measure, drawn.i + 1)),
     ];
+
+    /// <summary>In rad/s; null where nobody said.</summary>
+    public double? Redline => Now.Key("engine.redline")?.Value is { IsNumber: true } redline ? redline.Number : null;
 
     /// <summary>One number that a calculation gives on both sides, in SI.</summary>
     public Compared Number(string calculation, string output, string members = "") => new(One(Now, calculation, output, members), One(Then, calculation, output, members));
@@ -57,7 +64,7 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
     public IReadOnlyList<Lacking> Missing =>
     [
         .. from state in Instances(Now)
-           from missing in state.Outcome.Missing
+           from missing in Lacks(state)
            let pattern = Now.Plan.Catalogue.ParameterOf(state.Instance.Calculation.Id, missing.Input) is { } p ? Now.Plan.Catalogue.Table.All.FirstOrDefault(t => t.Text == Family(p)) : null
            group state.Instance.Calculation.About.Title by (What: pattern?.Meaning ?? state.Instance.Calculation.InputSpecs[state.Instance.Calculation.InputIndex(missing.Input)].About.Meaning,
                Key: pattern?.Text ?? missing.Input, How: pattern?.Measure is { Length: > 0 } how ? how : missing.Measure) into g
@@ -67,13 +74,22 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
 
     public IReadOnlyList<AxleRatioOption> AxleRatios => AxleRatioOption.Of(Now, Number(Area + "restoring-ratio", "axleRatio").Now);
 
+    /// <summary>An input that the arithmetic can do without is missed only where a check needs it, or where nothing else explains an answer that is not there.</summary>
+    private static IEnumerable<MissingInput> Lacks(InstanceState state)
+    {
+        var (calculation, outcome) = (state.Instance.Calculation, state.Outcome);
+        bool Waited(MissingInput m) => calculation.About.Checks.Any(c => c.Needs.Contains(m.Input) && outcome.Findings.Any(f => f.Check == c.Id && f.Verdict == Verdict.Unknown));
+        var needed = outcome.Missing.Where(m => !calculation.InputSpecs[calculation.InputIndex(m.Input)].Optional || Waited(m)).ToList();
+        return needed.Count > 0 || outcome.Outputs.All(o => !o.IsAbsent) ? needed : outcome.Missing;
+    }
+
     private static IEnumerable<InstanceState> Instances(Sheet sheet) => sheet.Instances.OfType<InstanceState>().Where(i => i.Instance.Calculation.Id.StartsWith(Area, StringComparison.Ordinal));
 
     private IEnumerable<string> Members(string set) => Now.Plan.Space.MembersIn(set).Where(m => Now.Alive[m]).Select(m => Now.Plan.Space.Member(m).Member);
 
-    /// <summary>Null where ranges have no part in it.</summary>
-    private bool? In(InstanceState state, string? range) =>
-        state.Instance.Members.Select(Now.Plan.Space.Member).Where(m => m.Set == "range").Select(m => (bool?)(m.Member == range)).FirstOrDefault();
+    /// <summary>Sets that an instance has no part in do not matter.</summary>
+    private bool Belongs(InstanceState state, string? range, string? condition) =>
+        state.Instance.Members.Select(Now.Plan.Space.Member).All(m => m.Member == (m.Set switch { "range" => range, "condition" => condition, _ => m.Member }));
 
     private static double? One(Sheet? sheet, string calculation, string output, string members) =>
         sheet?.Instance(calculation + members) is { } state && state.Instance.Calculation.OutputIndex(output) is >= 0 and var o && state.Outcome.Outputs[o] is { IsNumber: true } value ? value.Number : null;
