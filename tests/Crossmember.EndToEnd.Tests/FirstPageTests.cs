@@ -6,21 +6,6 @@ namespace Crossmember.EndToEnd.Tests;
 /// <summary>What holds of the desk whatever is on it.</summary>
 public sealed class FirstPageTests(WebDesk desk)
 {
-    [Fact]
-    public async Task The_first_page_asks_nothing_from_elsewhere_and_reports_no_error()
-    {
-        var page = await desk.Open("about:blank");
-        List<string> elsewhere = [], errors = [];
-        page.Request += (_, r) => { if (new Uri(r.Url) is { Scheme: "http" or "https" } asked && asked.Authority != desk.Address.Authority) elsewhere.Add(r.Url); };
-        page.Console += (_, m) => { if (m.Type == "error") errors.Add(m.Text); };
-        page.PageError += (_, e) => errors.Add(e);
-        var answer = await page.GotoAsync("/", new() { WaitUntil = WaitUntilState.NetworkIdle });
-        Assert.True(answer!.Ok, $"the first page answers {answer.Status}");
-        Assert.Empty(elsewhere);
-        Assert.Empty(errors);
-        await page.Context.DisposeAsync();
-    }
-
     /// <summary>WCAG 2.2 as far as axe-core can tell by itself; contrast needs both colour schemes.</summary>
     [Theory]
     [InlineData(1920, ColorScheme.Light)]

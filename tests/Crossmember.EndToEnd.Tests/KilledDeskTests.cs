@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Net.Http.Json;
 using System.Text.Json.Nodes;
 using Crossmember.Builds.Journal;
@@ -34,29 +33,14 @@ public sealed class KilledDeskTests : IDisposable
     /// <summary>The ids that were acknowledged before the program was killed, in the middle of a call as like as not.</summary>
     private async Task<List<Guid>> KilledAfter(int facts, int thenMilliseconds)
     {
-        using var program = Started();
+        using var program = new DeskProgram(_data.FullName);
         var acknowledged = new List<Guid>();
-        var sending = Send(await Address(program), acknowledged);
+        var sending = Send(await program.Address(), acknowledged);
         while (!sending.IsCompleted && Count(acknowledged) < facts) await Task.Delay(1, TestContext.Current.CancellationToken);
         await Task.Delay(thenMilliseconds, TestContext.Current.CancellationToken);
-        program.Kill();
-        await program.WaitForExitAsync(TestContext.Current.CancellationToken);
+        await program.Kill();
         await sending;
         return acknowledged;
-    }
-
-    private Process Started()
-    {
-        string[] words = [Path.Combine(AppContext.BaseDirectory, "Crossmember.Web.dll"), "--urls", "http://127.0.0.1:0", "--data", _data.FullName];
-        return Process.Start(new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true })!;
-    }
-
-    private static async Task<Uri> Address(Process program)
-    {
-        const string says = "Crossmember is at ";
-        while (await program.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
-            if (line.StartsWith(says, StringComparison.Ordinal)) return new(line[says.Length..]);
-        throw new InvalidOperationException("It ended without an address.");
     }
 
     /// <summary>Sends one fact after the other until nobody answers any more; only a whole answer counts.</summary>
