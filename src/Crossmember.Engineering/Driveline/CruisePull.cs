@@ -62,7 +62,7 @@ public sealed class CruisePull() : Calculation<CruisePull.Inputs, CruisePull.Res
         [Output("force at the wheels at full load", "lbf")] Force? Pull,
         [Output("road load on the level", "lbf")] Force RoadLoad,
         [Output("pull left over; negative: the gear does not hold the speed", "lbf")] Force? Surplus,
-        [Output("grade still climbed at cruise in this gear; unknown where torque sets no limit", "%")] Ratio? Grade);
+        [Output("grade still climbed at cruise in this gear; negative: the downgrade it needs; unknown where torque sets no limit", "%")] Ratio? Grade);
 
     protected override Result Solve(Inputs x, Worksheet w)
     {

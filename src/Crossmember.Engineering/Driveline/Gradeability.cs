@@ -119,8 +119,9 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
     private static void Judge(Worksheet w, double climb, Ratio wanted, string governs)
     {
         var end = governs == "grip" ? "the grip of the tires" : "the torque of the engine";
-        w.AtLeast("grade", 100 * climb, wanted.Percent, "%",
-            $"Climbs {100 * climb:0.#} % ({Math.Atan(climb) * 180 / Math.PI:0.#} deg) in the lowest gear and range, and {end} ends it; {wanted.Percent:0.#} % was asked for.");
+        w.AtLeast("grade", 100 * climb, wanted.Percent, "%", climb <= 0
+            ? $"It does not even move off on the level: {end} is less than rolling takes; {wanted.Percent:0.#} % was asked for."
+            : $"Climbs {100 * climb:0.#} % ({Math.Atan(climb) * 180 / Math.PI:0.#} deg) in the lowest gear and range, and {end} ends it; {wanted.Percent:0.#} % was asked for.");
     }
 
     private static Dictionary<string, string> Case(string torque, string gear, string transfer, string axle, string radius, string mass, string rolling,

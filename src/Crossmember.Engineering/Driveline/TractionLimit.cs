@@ -21,7 +21,7 @@ public sealed class TractionLimit() : Calculation<TractionLimit.Inputs, Traction
         + "L - f) / (1 - mu h / L)",
     Validity = "Steady climb straight up firm even ground, both tires of an axle pulling alike (locked, or equal grip under an open differential). "
         + "Braking, bumps and soft ground are left out. "
-        + "Without the height of the center of gravity no load is moved to the rear axle: its force on a grade is then a little low, never high.",
+        + "Without the height of the center of gravity no load is moved to the rear axle: its force on a grade is then too low, never too high.",
     Sources = ["Statics on a slope, derived", "Grip of tires on the ground: common practice, no source"],
     Trends =
     [
@@ -85,7 +85,7 @@ public sealed class TractionLimit() : Calculation<TractionLimit.Inputs, Traction
         if (x.Grade is { } grade)
         {
             var th = Math.Atan(grade.DecimalFractions); // rad
-            if (!known) w.Caution("Without height of the center of gravity and wheelbase no load is moved to the rear axle on the grade: its force there is a little low.");
+            if (!known) w.Caution("Without height of the center of gravity and wheelbase no load is moved to the rear axle on the grade: its force there is told too low.");
             if (grade.DecimalFractions * lean > 1 - share) w.Caution($"On {grade.Percent:0.#} % the vehicle would tip over backward before it climbs.");
             else
             {

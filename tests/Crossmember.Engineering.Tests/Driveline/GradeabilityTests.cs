@@ -109,6 +109,18 @@ public class GradeabilityTests
         Assert.Contains("the grip of the tires ends it", r.Finding("grade")["text"]!.GetValue<string>());
     }
 
+    // On ice, mu 0.01 is less than the 0.02 that rolling takes: the wheels spin on the level. With 1 N m the engine stalls there: 101 N against 422 N.
+    [Theory]
+    [InlineData(""" ,"grip":"0.01","grade":"0.1" """, "the grip of the tires is less than rolling takes")]
+    [InlineData(""" ,"grade":"0.1" """, "the torque of the engine is less than rolling takes")]
+    public void What_does_not_move_off_on_the_level_is_told_so(string more, string says)
+    {
+        var r = Truck("5.15", "2.28", more, more.Contains("grip") ? "330 N m" : "1 N m");
+        Assert.Equal("fail", r.Verdict("grade"));
+        Assert.True(r.Number("climbableGrade") < 0);
+        Assert.Contains(says, r.Finding("grade")["text"]!.GetValue<string>());
+    }
+
     // The curve's own peak counts, 330 N m at 2000 rpm, and a stated peak does not speak against it.
     [Fact]
     public void A_curve_beats_a_stated_peak()
@@ -129,8 +141,8 @@ public class GradeabilityTests
         Assert.Contains("full-load torque curve of the engine is missing", r.Finding("grade")["text"]!.GetValue<string>());
     }
 
-    private static JsonObject Truck(string gear, string low, string more = "") => Climb($$"""
-        "peakTorque":"330 N m","gearRatios":{"2":"1","1":"{{gear}}"},"transferRatios":{"low":"{{low}}","high":"1"},"axleRatio":"4.11","rollingRadius":"406.88 mm",
+    private static JsonObject Truck(string gear, string low, string more = "", string torque = "330 N m") => Climb($$"""
+        "peakTorque":"{{torque}}","gearRatios":{"2":"1","1":"{{gear}}"},"transferRatios":{"low":"{{low}}","high":"1"},"axleRatio":"4.11","rollingRadius":"406.88 mm",
         "mass":"2150 kg","rollingResistance":"0.02"{{more}}
         """);
 

@@ -32,6 +32,10 @@ public class TopSpeedTests
         var r = Single("""[["100 rpm","200 N m"],["6000 rpm","200 N m"]]""", "80 mph");
         r.Gives("topSpeed", 88.41, 0.005);
         Assert.Equal("power", Text(r, "limitedBy"));
+        // Whoever follows the working sees pull and road load come out alike.
+        double Line(string symbol) => Assert.Single(r["working"]!.AsArray(), l => (string)l!["symbol"]! == symbol)!["value"]!["value"]!.GetValue<double>();
+        Assert.Equal(1700, Line("F"), 1e-9);
+        Assert.Equal(Line("F"), Line("R"), 1e-6);
         Assert.Equal(("4", "high"), (Text(r, "gear"), Text(r, "range")));
         Assert.Equal("pass", r.Verdict("reaches-cruise"));
     }
