@@ -57,6 +57,15 @@ public class GradeabilityTests
         Assert.Equal(11.44, 100 * (r.Number("tractiveFactor")!.Value - 0.02), 0.005);
     }
 
+    // Direct alone, 2.28 in low range: 0.30640 of the weight is sin th + 0.02 cos th at 29.99 %, worked by hand; high range is the 11.53 % of direct.
+    [Fact]
+    public void Each_range_has_its_own_grade()
+    {
+        var r = Truck("1", "2.28");
+        r.Gives("climbableGrade", 29.99, 0.005);
+        r.Gives("highRangeGrade", 11.53, 0.005);
+    }
+
     // Derived on a handbook rule (rolling on good concrete 1.5 %: common practice, no source): motor torque 1000 lb in, reduction 12, radius 15 in, 10,000 lb, no losses:
     // 8.0 - 1.5 = 6.5 % by the shortcut. The exact grade differs by less than 0.03 at so small a slope.
     [Fact]
