@@ -11,7 +11,10 @@ public sealed class DeskProgram : IDisposable
     public DeskProgram(string folder, int port = 0)
     {
         string[] words = [Path.Combine(AppContext.BaseDirectory, "Crossmember.Web.dll"), "--urls", $"http://127.0.0.1:{port}", "--data", folder];
-        _process = Process.Start(new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true })!;
+        var start = new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true };
+        // Nobody reads on after the address: a program that goes on talking would be stuck.
+        start.Environment["Logging__LogLevel__Default"] = "Warning";
+        _process = Process.Start(start)!;
     }
 
     public async Task<Uri> Address()

@@ -36,6 +36,19 @@
 
   addEventListener('input', e => { if (e.target.dataset?.draft) store.set('draft.' + e.target.dataset.draft, e.target.value || null); });
 
+  // What was typed while the line was cut has reached nobody: it is said again as soon as the desk answers. The event does not bubble.
+  document.addEventListener('components-reconnect-state-changed', e => {
+    if (e.detail?.state !== 'hide') return;
+    for (const field of document.querySelectorAll('[data-draft]')) if (field.value) field.dispatchEvent(new Event('input', { bubbles: true }));
+  }, true);
+
+  // An empty link leads to the base of the site, not to the page one is on.
+  document.addEventListener('click', e => {
+    if (!e.target.closest('#components-reconnect-modal a')) return;
+    e.preventDefault();
+    location.reload();
+  }, true);
+
   addEventListener('click', e => {
     if (e.target.closest('[data-theme-toggle]')) switchTheme();
     if (e.target.closest('[data-keys]')) document.getElementById('keys')?.showModal();
