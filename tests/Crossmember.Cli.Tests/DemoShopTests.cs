@@ -94,6 +94,17 @@ public sealed partial class DemoShopTests : IDisposable
         Assert.Equal("caution", (string?)Finding("packhorse", "asked", "driveline.speedometer/legal")["verdict"]);
     }
 
+    /// <summary>
+    /// By hand: 26.8224 m/s on 33 in rolling 3.05 D, radius 0.40689 m, 4.27: 281.48 rad/s or 2688 rpm, 189.7 lbf ft between 194 at 2400 and 188 at 2800 rpm;
+    /// 257.2 N m x 4.27 x 0.85 / 0.40689 = 2294 N. Tires alone, touring: air 0.6 x 1.7187 m2 x 26.8224^2 = 741.9 N, weight 4972 lb = 22,117 N: sin th + 0.015 cos th = 0.07018, 5.53 %.
+    /// With the camper: air 0.6 x 2.8800 m2 x 26.8224^2 = 1243 N, weight 6900 lb = 30,693 N: 0.03424, 1.92 %.
+    /// </summary>
+    [Theory]
+    [InlineData("asked", 5.53)]
+    [InlineData("working", 1.92)]
+    public void What_is_left_for_a_hill_at_cruise_is_found(string scenario, double grade) =>
+        Assert.Equal(grade, (double)Check("packhorse", scenario)["results"]!["driveline.cruise-pull[condition=touring]"]!["grade"]!["value"]!, 0.01);
+
     [Fact]
     public void What_the_wished_camper_puts_on_the_front_joints_of_the_packhorse_is_found()
     {
