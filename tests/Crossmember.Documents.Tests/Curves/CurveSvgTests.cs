@@ -130,6 +130,18 @@ public sealed class CurveSvgTests
         });
     }
 
+    [Theory]
+    [InlineData(4)]
+    [InlineData(8)]
+    [InlineData(14)]
+    public void However_many_curves_the_key_of_a_phone_names_them_all(int curves)
+    {
+        var many = new Side("working", [.. Enumerable.Range(1, curves).Select(i => Gears.Gear(4, 40 + i) with { Name = $"a rather long name {i}" })]);
+        var chart = CurveChart.Of("Many", many, new("as found", [Gears.Gear(4, 40) with { Name = "a rather long name 1" }]), MeasureSystem.UsCustomary)[0];
+        foreach (var size in (PictureSize[])[PictureSize.Wide, PictureSize.Narrow(chart)])
+            Assert.Superset(many.Curves.Select(c => c.Name).Append("working").Append("as found").ToHashSet(), Texts(Page(chart, size)).ToHashSet());
+    }
+
     [Fact]
     public void A_drawing_for_a_phone_has_the_whole_key_within_its_frame()
     {
