@@ -87,7 +87,8 @@ internal static class CurvePlot
             (item.LabelText, item.LabelFontName, item.LabelFontSize, item.LabelFontColor) = (DrawnFace.Printable(Plain.Short(item.LabelText)), DrawnFace.Name, TextSize, pens.Of(Ink.Text));
         (key.SymbolWidth, key.OutlineWidth, key.ShadowColor, key.BackgroundColor) = (44, 0, Colors.Transparent, Colors.Transparent);
         var panel = plot.ShowLegend(size.KeyBeneath ? Edge.Bottom : Edge.Right);
-        if (!size.KeyBeneath) panel.Padding = new(0);
+        if (size.KeyBeneath) key.Orientation = Orientation.Vertical;
+        else panel.Padding = new(0);
     }
 
     /// <summary>The reach of an axis: from zero where the numbers are all on one side of it.</summary>

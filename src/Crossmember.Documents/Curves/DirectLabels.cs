@@ -12,14 +12,14 @@ internal static class DirectLabels
     // The room of a letter in pixels, and of a line of text as a share of the height.
     private const double Letter = 10, Height = 0.06;
 
-    private static readonly double[] s_shares = [1, 0.8, 0.6, 0.4];
+    private static readonly double[] s_shares = [0.8, 0.6, 0.4];
 
     public static IEnumerable<DirectLabel> Of(CurveChart chart, PictureSize size)
     {
         double width = Reach(chart.Lines.SelectMany(l => l.X)), height = Reach(chart.Lines.SelectMany(l => l.Y));
         var taken = new List<(double From, double To, double Y)>();
         foreach (var line in chart.Lines.Where(l => !l.Then))
-            foreach (var label in Places(line))
+            foreach (var label in Places(line, width, height))
             {
                 var room = line.Name.Length * Letter / size.Width;
                 var from = (label.X / width) - (label.Rest == Around.Before ? room : label.Rest == Around.Both ? room / 2 : 0);
@@ -31,16 +31,21 @@ internal static class DirectLabels
             }
     }
 
-    private static IEnumerable<DirectLabel> Places(Line line)
+    private static IEnumerable<DirectLabel> Places(Line line, double width, double height)
     {
         var peak = Enumerable.Range(0, line.Y.Count).MaxBy(i => line.Y[i]);
         yield return new(line, line.X[peak], line.Y[peak], peak == 0 ? Around.After : peak == line.X.Count - 1 ? Around.Before : Around.Both);
+        yield return new(line, line.X[^1], line.Y[^1], Around.Before);
+        yield return new(line, line.X[^1], line.Y[^1], Around.After);
         foreach (var share in s_shares)
         {
             var (x, y) = line.Along(share);
-            yield return new(line, x, y, share == 1 ? Around.Before : Around.Both);
+            if (!IsSteep(line, width, height)) yield return new(line, x, y, Around.Both);
         }
     }
+
+    /// <summary>Such a line would run through a name that stands astride it.</summary>
+    private static bool IsSteep(Line line, double width, double height) => Math.Abs(line.Y[^1] - line.Y[0]) / height > Math.Abs(line.X[^1] - line.X[0]) / width;
 
     private static double Reach(IEnumerable<double> values) => values.Select(Math.Abs).DefaultIfEmpty().Max() is > 0 and var most ? most : 1;
 }

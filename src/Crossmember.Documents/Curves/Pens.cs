@@ -2,15 +2,17 @@ using ScottPlot;
 
 namespace Crossmember.Documents.Curves;
 
-/// <summary>Size of a picture in its own units; wide for a desk and for paper, narrow for a phone.</summary>
+/// <summary>Size of a picture in its own units, with room for its key; wide for a desk and for paper, narrow for a phone.</summary>
 public sealed record PictureSize(int Width, int Height, int Ticks, bool KeyBeneath)
 {
-    private const int KeyLine = 24;
+    private const int KeyLine = 26;
 
-    public static readonly PictureSize Wide = new(780, 420, 8, false);
+    public static PictureSize Wide(CurveChart chart) => new(780, Math.Max(420, 90 + Key(chart)), 8, false);
 
-    /// <summary>As tall as its key needs: a line for each curve, and two for the sides of a comparison.</summary>
-    public static PictureSize Narrow(CurveChart chart) => new(360, 380 + (KeyLine * (chart.Lines.DistinctBy(l => l.Name).Count() + (chart.Then is null ? 0 : 2))), 4, true);
+    public static PictureSize Narrow(CurveChart chart) => new(360, 380 + Key(chart), 4, true);
+
+    /// <summary>A line for each curve, and two for the sides of a comparison.</summary>
+    private static int Key(CurveChart chart) => KeyLine * (chart.Lines.DistinctBy(l => l.Name).Count() + (chart.Then is null ? 0 : 2));
 }
 
 /// <summary>How inks and kinds of line come onto the canvas.</summary>

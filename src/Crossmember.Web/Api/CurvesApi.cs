@@ -36,8 +36,8 @@ public static class CurvesApi
 
     private static (byte[] Content, string Type)? Written(CurveChart chart, string ending) => ending switch
     {
-        ".svg" => (CurveSvg.Write(chart, PictureSize.Wide), "image/svg+xml"),
-        ".png" => (CurvePng.Write(chart, PictureSize.Wide), "image/png"),
+        ".svg" => (CurveSvg.Write(chart, PictureSize.Wide(chart)), "image/svg+xml"),
+        ".png" => (CurvePng.Write(chart, PictureSize.Wide(chart)), "image/png"),
         ".csv" => (CurveCsv.Write(chart), "text/csv; charset=utf-8"),
         _ => null,
     };

@@ -7,14 +7,14 @@ namespace Crossmember.Documents.Tests.Curves;
 /// <summary>Portable Network Graphics (W3C Recommendation, Third Edition): signature in 5.2, width and height in the IHDR chunk, 11.2.1.</summary>
 public sealed class CurvePngTests
 {
-    private static readonly byte[] s_compared = CurvePng.Write(Gears.Compared(), PictureSize.Wide);
+    private static readonly byte[] s_compared = CurvePng.Write(Gears.Compared(), PictureSize.Wide(Gears.Compared()));
 
     [Fact]
     public void It_is_twice_as_fine_as_the_drawing()
     {
         Assert.Equal([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A], s_compared[..8]);
-        Assert.Equal(2 * PictureSize.Wide.Width, BinaryPrimitives.ReadInt32BigEndian(s_compared.AsSpan(16)));
-        Assert.Equal(2 * PictureSize.Wide.Height, BinaryPrimitives.ReadInt32BigEndian(s_compared.AsSpan(20)));
+        Assert.Equal(2 * PictureSize.Wide(Gears.Compared()).Width, BinaryPrimitives.ReadInt32BigEndian(s_compared.AsSpan(16)));
+        Assert.Equal(2 * PictureSize.Wide(Gears.Compared()).Height, BinaryPrimitives.ReadInt32BigEndian(s_compared.AsSpan(20)));
     }
 
     [Fact]
@@ -27,9 +27,9 @@ public sealed class CurvePngTests
     }
 
     [Fact]
-    public void What_is_compared_shows() => Assert.NotEqual(s_compared, CurvePng.Write(Gears.Alone(), PictureSize.Wide));
+    public void What_is_compared_shows() => Assert.NotEqual(s_compared, CurvePng.Write(Gears.Alone(), PictureSize.Wide(Gears.Alone())));
 
     [Fact]
     public void The_same_chart_is_the_same_picture_to_the_byte() =>
-        Parallel.For(0, 4, _ => Assert.Equal(s_compared, CurvePng.Write(Gears.Compared(), PictureSize.Wide)));
+        Parallel.For(0, 4, _ => Assert.Equal(s_compared, CurvePng.Write(Gears.Compared(), PictureSize.Wide(Gears.Compared()))));
 }

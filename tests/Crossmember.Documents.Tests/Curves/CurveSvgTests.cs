@@ -11,9 +11,9 @@ public sealed class CurveSvgTests
 {
     private static readonly XNamespace s_svg = "http://www.w3.org/2000/svg";
 
-    private static XElement File(CurveChart chart, PictureSize? size = null) => XElement.Parse(Encoding.UTF8.GetString(CurveSvg.Write(chart, size ?? PictureSize.Wide)));
+    private static XElement File(CurveChart chart, PictureSize? size = null) => XElement.Parse(Encoding.UTF8.GetString(CurveSvg.Write(chart, size ?? PictureSize.Wide(chart))));
 
-    private static XElement Page(CurveChart chart, PictureSize? size = null) => XElement.Parse(CurveSvg.ForPage(chart, size ?? PictureSize.Wide));
+    private static XElement Page(CurveChart chart, PictureSize? size = null) => XElement.Parse(CurveSvg.ForPage(chart, size ?? PictureSize.Wide(chart)));
 
     private static List<string> Texts(XElement svg) => [.. svg.Descendants(s_svg + "text").Select(t => t.Value)];
 
@@ -78,7 +78,7 @@ public sealed class CurveSvgTests
     [Fact]
     public void On_a_page_every_colour_and_the_face_come_from_the_pages_tokens()
     {
-        var svg = CurveSvg.ForPage(Gears.Compared(), PictureSize.Wide);
+        var svg = CurveSvg.ForPage(Gears.Compared(), PictureSize.Wide(Gears.Compared()));
         Assert.DoesNotMatch("#[0-9A-Fa-f]{3}", svg);
         Assert.DoesNotContain("rgb", svg, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("stroke:var(--action)", svg, StringComparison.Ordinal);
@@ -100,7 +100,7 @@ public sealed class CurveSvgTests
     [Fact]
     public void A_file_stands_by_itself_in_the_light_colours()
     {
-        var svg = Encoding.UTF8.GetString(CurveSvg.Write(Gears.Compared(), PictureSize.Wide));
+        var svg = Encoding.UTF8.GetString(CurveSvg.Write(Gears.Compared(), PictureSize.Wide(Gears.Compared())));
         Assert.DoesNotContain("var(", svg, StringComparison.Ordinal);
         foreach (var ink in (Ink[])[Ink.Text, Ink.Quiet, Ink.Rule, Ink.Ground, Ink.OfCurve(0), Ink.OfCurve(3)]) Assert.Contains(ink.Light, svg, StringComparison.Ordinal);
         Assert.Equal("Engine speed, high range", (string)File(Gears.Compared()).Element(s_svg + "title")!);
@@ -120,14 +120,26 @@ public sealed class CurveSvgTests
     [Fact]
     public void The_same_chart_is_the_same_drawing_whatever_was_drawn_before_and_beside_it()
     {
-        var first = CurveSvg.Write(Gears.Compared(), PictureSize.Wide);
+        var first = CurveSvg.Write(Gears.Compared(), PictureSize.Wide(Gears.Compared()));
         var page = CurveSvg.ForPage(Gears.Compared(), PictureSize.Narrow(Gears.Compared()));
         CurveSvg.Write(Gears.Alone(), PictureSize.Narrow(Gears.Alone()));
         Parallel.For(0, 8, _ =>
         {
-            Assert.Equal(first, CurveSvg.Write(Gears.Compared(), PictureSize.Wide));
+            Assert.Equal(first, CurveSvg.Write(Gears.Compared(), PictureSize.Wide(Gears.Compared())));
             Assert.Equal(page, CurveSvg.ForPage(Gears.Compared(), PictureSize.Narrow(Gears.Compared())));
         });
+    }
+
+    [Theory]
+    [InlineData(4)]
+    [InlineData(8)]
+    [InlineData(14)]
+    public void However_many_curves_the_key_of_a_phone_names_them_all(int curves)
+    {
+        var many = new Side("working", [.. Enumerable.Range(1, curves).Select(i => Gears.Gear(4, 40 + i) with { Name = $"a rather long name {i}" })]);
+        var chart = CurveChart.Of("Many", many, new("as found", [Gears.Gear(4, 40) with { Name = "a rather long name 1" }]), MeasureSystem.UsCustomary)[0];
+        foreach (var size in (PictureSize[])[PictureSize.Wide(chart), PictureSize.Narrow(chart)])
+            Assert.Superset(many.Curves.Select(c => c.Name).Append("working").Append("as found").ToHashSet(), Texts(Page(chart, size)).ToHashSet());
     }
 
     [Fact]

@@ -68,11 +68,15 @@ public sealed class PanelTests : BunitContext
         Assert.Equal("theirsmine", picked);
     }
 
+    /// <summary>The lines were counted by hand for these; what shafts and pull say of the flatbed is another list.</summary>
+    private static bool Counted(string finding) =>
+        !finding.StartsWith("driveline.", StringComparison.Ordinal) || finding is "driveline.cruise/redline" or "driveline.speedometer/legal";
+
     [Fact]
     public void A_no_is_listed_with_what_would_settle_it_and_the_same_words_only_once()
     {
         var sheet = Bracken.With(("final-drives", "short"));
-        var list = Render<TroubleList>(p => p.Add(t => t.Findings, [.. sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown)])
+        var list = Render<TroubleList>(p => p.Add(t => t.Findings, [.. sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown && Counted(f.Id))])
             .Add(t => t.Sheet, sheet).Add(t => t.Marks, ItemMarks.Of(sheet, Bracken.Working)).Add(t => t.Address, item => $"to/{item}")
             .Add(t => t.Remedies, _ => [new(Bracken.Item("final-drives"), "3.73 gears", [], 2)]));
         var rows = list.FindAll("li");

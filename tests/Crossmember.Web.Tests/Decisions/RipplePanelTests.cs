@@ -62,7 +62,8 @@ public sealed class RipplePanelTests : BunitContext
         var headings = panel.FindAll(".ripple h3").Select(h => h.TextContent).ToList();
         Assert.Equal(headings.Distinct(), headings);
         Assert.Superset(new HashSet<string> { "Checks", "Values", "Results", "Cost", "Hours", "Originality" }, headings.ToHashSet());
-        Assert.All(panel.FindAll("details.kind"), k => Assert.True(k.HasAttribute("open"))); // few lines: nothing is hidden
+        var few = Panel([.. Bracken.KnockOn(("final-drives", "tall")).Rows.Where(r => r.Kind != RowKind.Result || r.Id.StartsWith("driveline.engine-speed", StringComparison.Ordinal))]);
+        Assert.All(few.FindAll("details.kind"), k => Assert.True(k.HasAttribute("open"))); // few lines: nothing is hidden
         // Four gears in two ranges.
         Assert.Contains(panel.FindAll("details summary"), s => s.TextContent.Contains("Engine speed", StringComparison.Ordinal) && s.TextContent.Contains("8 rows", StringComparison.Ordinal));
     }
