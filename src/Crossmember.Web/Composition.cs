@@ -27,6 +27,8 @@ public static class Composition
     public static IServiceCollection AddFeatures(this IServiceCollection services)
     {
         services.AddSingleton<ShopDesk>();
+        // The page is the largest part of a first load; what the desk serves as files is compressed already.
+        services.AddResponseCompression();
         services.AddAntiforgery();
         services.AddRazorComponents().AddInteractiveServerComponents();
         return services;

@@ -11,6 +11,7 @@ builder.Services.AddStorage().AddFeatures();
 var app = builder.Build();
 app.Services.OpenStorage();
 app.UseRefusalOfOtherSites();
+app.UseResponseCompression();
 app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapApi();

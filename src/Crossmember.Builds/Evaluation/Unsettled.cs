@@ -11,14 +11,34 @@ public sealed record Unsettled(string What, string Meaning, string Measure, int 
     {
         var waiting = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
         void Add(string what, string finding) => (waiting.TryGetValue(what, out var set) ? set : waiting[what] = new(StringComparer.Ordinal)).Add(finding);
+        var publisher = sheet.Instances.OfType<InstanceState>().SelectMany(i => i.Instance.Publishes.Where(k => k >= 0).Select(k => (Key: k, State: i))).ToDictionary(p => p.Key, p => p.State);
         foreach (var state in sheet.Instances.OfType<InstanceState>())
-            foreach (var f in Sheet.FindingsOf(state).Where(f => f.Finding.Verdict == Verdict.Unknown))
+        {
+            var waits = Sheet.FindingsOf(state).Where(f => f.Finding.Verdict == Verdict.Unknown).ToList();
+            foreach (var f in waits)
             {
-                foreach (var leaf in f.RestsOn.Items().Where(l => l < sheet.Keys.Length && sheet.Keys[l].Value.IsAbsent)) Add(sheet.Plan.Space.PatternOf(leaf).Text, f.Id);
+                foreach (var key in Roots(state, f.Finding.Check, publisher, sheet)) Add(sheet.Plan.Space.PatternOf(key).Text, f.Id);
                 if (sheet.Totals.Mass.Kilograms is null && RestsOnMass(sheet, state)) Add("mass", f.Id);
             }
+        }
         return [.. waiting.Select(w => Told(sheet, w.Key, w.Value.Count)).OrderByDescending(u => u.Checks).ThenBy(u => u.What, StringComparer.Ordinal)];
     }
+
+    /// <summary>Keys that somebody could state: what a check lacks, and where a calculation should have published that, what it lacks in turn. An optional input holds nothing up.</summary>
+    private static IEnumerable<int> Roots(InstanceState state, string check, Dictionary<int, InstanceState> publisher, Sheet sheet)
+    {
+        var calculation = state.Instance.Calculation;
+        var needs = calculation.About.Checks.FirstOrDefault(c => c.Id == check)?.Needs ?? [];
+        var missing = state.Outcome.Missing.Select(m => calculation.InputIndex(m.Input)).ToList();
+        var lacking = missing.Where(i => !calculation.InputSpecs[i].Optional || needs.Contains(calculation.InputSpecs[i].Name)).ToList();
+        // Where one of several would do, none is indispensable by itself.
+        if (lacking.Count == 0) lacking = missing;
+        foreach (var key in lacking.SelectMany(i => KeysOf(state.Instance.Inputs[i])).Where(k => sheet.Keys[k] is { Exists: true, Value.IsAbsent: true } && !sheet.Plan.Space.PatternOf(k).IsLedger))
+            if (!publisher.TryGetValue(key, out var source)) yield return key;
+            else foreach (var deeper in Roots(source, "", publisher, sheet)) yield return deeper;
+    }
+
+    private static IEnumerable<int> KeysOf(InputSource source) => source.Map?.Select(m => m.Key) ?? (source.Key >= 0 ? [source.Key] : []);
 
     /// <summary>Through the ledger, or through a load that comes of it.</summary>
     private static bool RestsOnMass(Sheet sheet, InstanceState state) => state.Instance.Inputs.Any(i => i.Key >= 0 && sheet.Keys[i.Key].Value.IsAbsent

@@ -60,6 +60,17 @@
     if (target && target.getBoundingClientRect().top > innerHeight * 0.8) target.scrollIntoView({ behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
   });
 
+  // A list with data-arrows is one stop of Tab: arrows, Home and End go through its links.
+  addEventListener('keydown', e => {
+    const list = e.target.closest('[data-arrows]');
+    if (!list || e.ctrlKey || e.metaKey || e.altKey) return;
+    const links = [...list.querySelectorAll('a')], at = links.indexOf(e.target);
+    const next = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: links.length - 1 }[e.key];
+    if (next === undefined || !links[next]) return;
+    e.preventDefault();
+    links[next].focus();
+  });
+
   addEventListener('keydown', e => {
     if (e.ctrlKey || e.metaKey || e.altKey || e.target.closest('input, textarea, select')) return;
     const search = document.querySelector('input[type=search]');
