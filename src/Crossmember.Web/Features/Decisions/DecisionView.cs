@@ -70,12 +70,16 @@ public sealed class DecisionView
     public IReadOnlyDictionary<string, IReadOnlyList<Remedy>> Remedies(string scenario, IReadOnlyCollection<SheetFinding> findings) =>
         Remedy.For(Sheet(scenario), Build.Scenarios.GetValueOrDefault(scenario), findings);
 
-    /// <summary>Other items' options that would restore what an option looked at spoils, by finding id.</summary>
+    /// <summary>What the option in effect does to the vehicle: against the same build with the item as it was found.</summary>
+    public Ripple Since(string scenario, string slot) => Ripple.Between(Preview(scenario, slot, Option.AsFound), Sheet(scenario));
+
+    /// <summary>Other items' options that would restore what an option spoils, by finding id.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<Remedy>> Restoring(string scenario, string slot, string option)
     {
-        var tried = Preview(scenario, slot, option);
+        var chosen = Sheet(scenario).Choices[slot].Id == option;
+        var tried = chosen ? Sheet(scenario) : Preview(scenario, slot, option);
         var now = Build.Scenarios[scenario];
-        var spoilt = KnockOn(scenario, slot, option).Rows.Where(RippleGroups.IsWorse).Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
+        var spoilt = (chosen ? Since(scenario, slot) : KnockOn(scenario, slot, option)).Rows.Where(RippleGroups.IsWorse).Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
         return Remedy.For(tried, now with { Choices = now.Choices.SetItem(slot, option) }, [.. tried.Findings().Where(f => spoilt.Contains(f.Id))], slot);
     }
 

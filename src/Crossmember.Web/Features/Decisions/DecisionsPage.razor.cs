@@ -19,7 +19,7 @@ public sealed partial class DecisionsPage
     private List<SheetFinding> _trouble = [];
     private List<(OptionFacts Facts, InOneBreath? Breath)> _cards = [];
     private IReadOnlyList<HeldFact> _held = [];
-    private bool _newer, _writing, _pinned;
+    private bool _newer, _writing, _pinned, _comparing;
     private string _said = "", _heard = "";
     private Fault? _refused;
     private Clash? _clash;
@@ -119,12 +119,22 @@ public sealed partial class DecisionsPage
     /// <summary>A page that scrolls moves other options under the pointer: what was asked for stays.</summary>
     private void Look(string option)
     {
-        if (!_pinned) _lookedAt = option;
+        if (!_pinned) (_lookedAt, _comparing) = (option, false);
     }
 
-    private void Pin(string option) => (_lookedAt, _pinned) = (option, true);
+    private void Pin(string option) => (_lookedAt, _pinned, _comparing) = (option, true, false);
 
-    private void Unlook() => (_lookedAt, _pinned) = (null, false);
+    private void Unlook() => (_lookedAt, _pinned, _comparing) = (null, false, false);
+
+    private void CompareTwo()
+    {
+        Unlook();
+        _comparing = true;
+    }
+
+    /// <summary>The option whose knock-on is shown: the one looked at, else what the one that is chosen has done.</summary>
+    private string? OnShow => _slot is null || _comparing || !_view!.Build.Scenarios.ContainsKey(_scenario) ? null
+        : _lookedAt ?? (_inEffect == Option.AsFound ? null : _inEffect);
 
     private Fact? Find(Guid id) => _view!.Entries.FirstOrDefault(e => e.Fact.Id == id)?.Fact;
 
