@@ -26,8 +26,8 @@ internal sealed class RunningDesk : IDisposable
         using var page = await desk.Client.GetAsync("/");
         page.EnsureSuccessStatusCode();
         desk.StartMilliseconds = Stopwatch.GetElapsedTime(began).TotalMilliseconds;
-        desk._script.OutputDataReceived += (_, _) => { };
-        desk._script.BeginOutputReadLine();
+        // Read on, or the desk would be stuck when nobody takes what it says.
+        _ = desk._script.StandardOutput.ReadToEndAsync();
         return desk;
     }
 
