@@ -10,7 +10,7 @@ namespace Crossmember.Web.Features.Builds;
 /// <param name="Worst">The finding that weighs most; null where nothing is checked.</param>
 /// <param name="Next">What to do next, in one sentence.</param>
 /// <param name="Item">The item where that can be done; null: anywhere.</param>
-public sealed record BuildGlance(string Id, string Title, string Scenario, SheetFinding? Worst, int Fails, int Unknowns, int Cautions, string Next, string? Item, string? Phase)
+public sealed record BuildGlance(string Id, string Title, string Scenario, SheetFinding? Worst, int Fails, int Unknowns, int Cautions, string Next, string? Item, string? Phase, int Checks)
 {
     public Verdict State => Worst?.Finding.Verdict ?? Verdict.Unknown;
 
@@ -24,7 +24,7 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
         var worst = findings.Count > 0 ? findings[0] : null;
         var (next, item) = NextStep(open, worst, marks, Count(Verdict.Fail), sheet);
         var title = open.Build.Title.Length > 0 ? open.Build.Title : open.Build.Id;
-        return new(open.Build.Id, title, scenario, worst, Count(Verdict.Fail), Count(Verdict.Unknown), Count(Verdict.Caution), next, item, open.Build.Phase);
+        return new(open.Build.Id, title, scenario, worst, Count(Verdict.Fail), Count(Verdict.Unknown), Count(Verdict.Caution), next, item, open.Build.Phase, findings.Count);
     }
 
     /// <summary>The scenario people work in: the one a check would take, else the first.</summary>
@@ -43,7 +43,7 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
             return ($"{look}; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", where);
         }
         if (open.Build.Phase == "delivered")
-            return open.Build.Slots.FirstOrDefault(s => s.Findings.Length > 0) is { } found ? ($"Came back: {found.Findings[^1]} ({found.Title.ToLowerInvariant()}).", found.Id) : ("Delivered; nothing has come back.", null);
+            return open.Build.Slots.Where(s => s.Findings.Length > 0).OrderByDescending(s => s.Grade, StringComparer.Ordinal).FirstOrDefault() is { } found ? ($"Look at {found.Title.ToLowerInvariant()}: {string.Join("; ", found.Findings)}.", found.Id) : ("Delivered; nothing has come back.", null);
         if (Unsettled.Of(sheet) is [var missing, ..]) return ($"Find out {missing.Meaning}: {missing.Measure} ({Words.Count(missing.Checks, "check waits", "checks wait")} for it).", null);
         if (undecided.Count > 0) return ($"Decide {undecided[0].Title.ToLowerInvariant()}{(undecided.Count > 1 ? $" and {undecided.Count - 1} more" : "")}.", undecided[0].Id);
         return open.Approval is { } yes ? ($"Approved{(yes.By.Length > 0 ? $" by {yes.By}" : "")}: keep to it, or try another {Words.WhatIf}.", null) : ("Ask the customer for the yes.", null);

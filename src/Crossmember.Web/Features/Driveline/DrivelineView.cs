@@ -80,7 +80,7 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
         var (calculation, outcome) = (state.Instance.Calculation, state.Outcome);
         bool Waited(MissingInput m) => calculation.About.Checks.Any(c => c.Needs.Contains(m.Input) && outcome.Findings.Any(f => f.Check == c.Id && f.Verdict == Verdict.Unknown));
         var needed = outcome.Missing.Where(m => !calculation.InputSpecs[calculation.InputIndex(m.Input)].Optional || Waited(m)).ToList();
-        return needed.Count > 0 || outcome.Outputs.All(o => !o.IsAbsent) ? needed : outcome.Missing;
+        return needed.Count > 0 || outcome.Outputs.Any(o => !o.IsAbsent) ? needed : outcome.Missing;
     }
 
     private static IEnumerable<InstanceState> Instances(Sheet sheet) => sheet.Instances.OfType<InstanceState>().Where(i => i.Instance.Calculation.Id.StartsWith(Area, StringComparison.Ordinal));
