@@ -35,7 +35,7 @@ public sealed class DecisionsTests(WebDesk desk)
         await Expect(page.Locator(".note.said")).ToContainTextAsync("3.73 gears");
         await page.GetByLabel("Who said yes").FillAsync("the owner");
         await page.GetByRole(AriaRole.Button, new() { Name = "Approve “working”" }).ClickAsync();
-        await Expect(page.Locator(".history")).ToContainTextAsync("the owner said yes");
+        await Expect(page.Locator(".note.said")).ToContainTextAsync("the owner said yes");
         await page.GetByRole(AriaRole.Button, new() { Name = "Compare two instead" }).ClickAsync();
         await page.GetByLabel("From", new() { Exact = true }).SelectOptionAsync("approved@");
         await Expect(page.Locator("#knock")).ToContainTextAsync("Nothing changes");
@@ -73,7 +73,7 @@ public sealed class DecisionsTests(WebDesk desk)
         await Expect(ben.GetByRole(AriaRole.Button, new() { Name = "You: Ben" })).ToBeVisibleAsync();
         await ana.GetByRole(AriaRole.Button, new() { Name = "Choose 3.73 gears for Final drives" }).ClickAsync();
         await Expect(ana.Locator(".note.said")).ToContainTextAsync("3.73 gears");
-        await Expect(ben.Locator(".news")).ToContainTextAsync("Somebody has added to this build");
+        await Expect(ben.Locator(".news")).ToContainTextAsync("Somebody has decided what you are looking at");
         await ben.GetByRole(AriaRole.Button, new() { Name = "Choose 4.88 gears for Final drives" }).ClickAsync();
         var clash = ben.GetByRole(AriaRole.Alertdialog);
         await Expect(clash).ToContainTextAsync("Ana chose “3.73 gears”");
@@ -119,7 +119,7 @@ public sealed class DecisionsTests(WebDesk desk)
         var result = await page.RunAxe();
         Assert.Equal("", string.Join("\n", result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id} ({v.Impact}): {v.Help}; {n.Html}"))));
         Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width);
-        var small = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('button, select, input, summary, .items a, .button')].filter(e => e.offsetParent && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML)");
+        var small = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('button, select, input, summary, .items a, .button')].map(e => e.type === 'checkbox' ? e.closest('label') ?? e : e).filter(e => e.offsetParent && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML)");
         Assert.Empty(small);
         await page.Context.DisposeAsync();
     }
