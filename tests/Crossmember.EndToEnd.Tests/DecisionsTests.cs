@@ -35,7 +35,7 @@ public sealed class DecisionsTests(WebDesk desk)
         await Expect(page.Locator(".note.said")).ToContainTextAsync("3.73 gears");
         await page.GetByLabel("Who said yes").FillAsync("the owner");
         await page.GetByRole(AriaRole.Button, new() { Name = "Approve “working”" }).ClickAsync();
-        await Expect(page.Locator(".history")).ToContainTextAsync("the owner said yes");
+        await Expect(page.Locator(".note.said")).ToContainTextAsync("the owner said yes");
         await page.GetByRole(AriaRole.Button, new() { Name = "Compare two instead" }).ClickAsync();
         await page.GetByLabel("From", new() { Exact = true }).SelectOptionAsync("approved@");
         await Expect(page.Locator("#knock")).ToContainTextAsync("Nothing changes");

@@ -56,7 +56,8 @@ public sealed class NewcomerTests : IDisposable
         var rows = await page.Locator("tr[data-ids]").EvaluateAllAsync<string[]>(
             "rows => rows.flatMap(r => r.dataset.ids.split(' ').map(id => `${id}|${r.querySelector('.from data').getAttribute('value')}|${r.querySelector('.to data').getAttribute('value')}`))");
         static double Read(string text) => double.TryParse(text, CultureInfo.InvariantCulture, out var n) ? n : double.NaN;
-        return rows.Select(r => r.Split('|')).ToDictionary(r => r[0], r => (Read(r[1]), Read(r[2])), StringComparer.Ordinal);
+        // Ids of masses and prices may hold blanks and fall apart here; those of results and keys do not.
+        return rows.Select(r => r.Split('|')).GroupBy(r => r[0]).ToDictionary(g => g.Key, g => (Read(g.First()[1]), Read(g.First()[2])), StringComparer.Ordinal);
     }
 
     private static async Task<string> Crossmember(params string[] arguments)

@@ -8,7 +8,7 @@ namespace Crossmember.Engineering.Driveline;
 /// Formula:  A = A0 D / D0
 /// Valid:    same gearbox and transfer case; both diameters measured the same way
 /// Source:   docs/derivations/rolling-wheel.md
-/// Check:    more than 5 % off is felt on every hill (common practice, no source): a caution, never a fail
+/// Check:    more than 5 % too tall is felt on every hill (common practice, no source): a caution, never a fail; deeper is judged at cruise
 /// Example:  3.73 on 29 in, now 33 in -> 4.24
 /// </remarks>
 public sealed class RestoringRatio() : Calculation<RestoringRatio.Inputs, RestoringRatio.Result>(new()
@@ -21,7 +21,7 @@ public sealed class RestoringRatio() : Calculation<RestoringRatio.Inputs, Restor
     Formula = "axle ratio = original axle ratio x tire now / original tire",
     Validity = "Same gearbox and transfer case, both diameters nominal or both measured. It restores engine speed and tractive effort; heavier tires still ask for more.",
     Sources = ["Geometry of a rolling wheel, derived"],
-    Checks = [new("gearing", Sense.AtMost, "Does the engine turn about as it did on the original tires?", "currentAxleRatio")],
+    Checks = [new("gearing", Sense.AtMost, "Does the engine pull about as it did on the original tires?", "currentAxleRatio")],
     Trends =
     [
         new("tireDiameter", "axleRatio", '+', 24, 44), new("originalTireDiameter", "axleRatio", '-', 24, 44), new("originalAxleRatio", "axleRatio", '+', 2.5, 6),
@@ -39,7 +39,7 @@ public sealed class RestoringRatio() : Calculation<RestoringRatio.Inputs, Restor
     Cautions = ["Front and rear axle must get ratios that match, or four-wheel drive winds up and breaks the driveline.", "Setting up a ring and pinion is skilled work."],
 })
 {
-    /// <summary>How far the gearing may be off before it is felt. Common practice, no source.</summary>
+    /// <summary>How much too tall the gearing may be before it is felt. Common practice, no source.</summary>
     private const double Felt = 0.05;
 
     public sealed record Inputs(
@@ -63,7 +63,7 @@ public sealed class RestoringRatio() : Calculation<RestoringRatio.Inputs, Restor
         var Ac = current.DecimalFractions;
         var change = (A / Ac) - 1;
         w.Line("change", "A / Ac - 1", $"{A} / {Ac} - 1", 100 * change, "%");
-        w.AtMost("gearing", 100 * Math.Abs(change), 100 * Felt, "%", Math.Abs(change) < 0.0005
+        w.AtMost("gearing", 100 * change, 100 * Felt, "%", Math.Abs(change) < 0.0005
             ? "The engine turns as it did on the original tires."
             : $"The engine turns {100 * Math.Abs((Ac / A) - 1):0.0} % {(change > 0 ? "slower" : "faster")} than on the original tires; an axle ratio of {A:0.00} would bring it back, {Ac:0.00} is in.",
             "Common practice, no source", beyond: Verdict.Caution);
