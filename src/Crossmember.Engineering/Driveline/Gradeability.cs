@@ -126,8 +126,8 @@ public sealed class Gradeability() : Calculation<Gradeability.Inputs, Gradeabili
 
     private static Dictionary<string, string> Case(string torque, string gear, string transfer, string axle, string radius, string mass, string rolling,
         string grip = "0.7") => new()
-    {
-        ["peakTorque"] = torque, ["gearRatios"] = $$"""{"1":"{{gear}}"}""", ["transferRatios"] = $$"""{"high":"1","low":"{{transfer}}"}""", ["axleRatio"] = axle,
-        ["rollingRadius"] = radius, ["mass"] = mass, ["rollingResistance"] = rolling, ["grip"] = grip,
-    };
+        {
+            ["peakTorque"] = torque, ["gearRatios"] = $$"""{"1":"{{gear}}"}""", ["transferRatios"] = $$"""{"high":"1","low":"{{transfer}}"}""", ["axleRatio"] = axle,
+            ["rollingRadius"] = radius, ["mass"] = mass, ["rollingResistance"] = rolling, ["grip"] = grip,
+        };
 }

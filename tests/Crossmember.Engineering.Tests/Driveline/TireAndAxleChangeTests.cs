@@ -49,6 +49,21 @@ public class TireAndAxleChangeTests
                 """).Gives("error", 0, 1e-9);
         }, iter: 50);
 
+    // 4.27 x 33 / 30.5 = 4.62. The limit of 5 % too tall is common practice, no source; deeper gearing is judged at cruise, not here.
+    [Theory]
+    [InlineData("30.5", "4.27", "pass")]
+    [InlineData("32.02", "4.27", "pass")] // 4.98 % too tall
+    [InlineData("32.03", "4.27", "caution")] // 5.02 %
+    [InlineData("33", "4.27", "caution")]
+    [InlineData("33", "4.88", "pass")]
+    public void Taller_gearing_is_a_caution_where_it_is_felt_and_deeper_gearing_is_none(string tire, string now, string verdict) =>
+        Assert.Equal(verdict, Door.Run("driveline.restoring-ratio",
+            $$"""{"tireDiameter":"{{tire}} in","originalTireDiameter":"30.5 in","originalAxleRatio":4.27,"currentAxleRatio":{{now}}}""").Verdict("gearing"));
+
+    [Fact]
+    public void Gearing_cannot_be_judged_without_the_ratio_that_is_in() =>
+        Assert.Equal("unknown", Door.Run("driveline.restoring-ratio", """{"tireDiameter":"33 in","originalTireDiameter":"30.5 in","originalAxleRatio":4.27}""").Verdict("gearing"));
+
     // 4.56 / 4.27 - 1 = 6.8 %, whichever axle has which.
     [Theory]
     [InlineData("4.27", "4.56", -6.4)]
