@@ -83,6 +83,9 @@ public static partial class Words
 
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..].TrimEnd('.');
 
+    /// <summary>A title in the middle of a sentence: its first letter small, unless it is a word by itself, as in U-bolts.</summary>
+    public static string Within(string title) => title.Length > 1 && char.IsLower(title[1]) ? char.ToLowerInvariant(title[0]) + title[1..] : title;
+
     /// <summary>A finding that lists what is missing without how to get each: that stands under "To find out".</summary>
     public static string Brief(string text) => text.StartsWith("Not known: ", StringComparison.Ordinal) ? InBrackets().Replace(text, "") : text;
 

@@ -16,6 +16,18 @@ public sealed class WordsTests
     private static Fact Fact(string kind, string subject, JsonNode? payload, Guid? corrects = null) =>
         new(Guid.Parse("01900000-0000-7000-8000-000000000001"), "bracken", kind, 1, DateTimeOffset.UnixEpoch, "Ana", "tablet", subject, null, corrects, null, payload);
 
+    [Theory]
+    [InlineData("Springs and U-bolts", "springs and U-bolts")]
+    [InlineData("U-bolts", "U-bolts")]
+    [InlineData("Front ring and pinion", "front ring and pinion")]
+    [InlineData("", "")]
+    public void A_title_in_a_sentence_keeps_what_is_a_word_by_itself(string title, string within) => Assert.Equal(within, Words.Within(title));
+
+    [Theory]
+    [InlineData("Not known: axle ratio is missing (read the tag); redline is missing (ask).", "Not known: axle ratio is missing; redline is missing.")]
+    [InlineData("The rear axle (touring) carries 1724 kg.", "The rear axle (touring) carries 1724 kg.")]
+    public void What_is_missing_is_told_briefly_and_all_else_as_it_stands(string text, string brief) => Assert.Equal(brief, Words.Brief(text));
+
     [Fact]
     public void Entries_are_told_as_sentences()
     {
@@ -25,6 +37,8 @@ public sealed class WordsTests
         Assert.Equal("went back to the base for Tires, in working", Say(Fact("choice.made", "scenarios/working/choices/tires", new JsonObject { ["option"] = null })));
         Assert.Equal("tried 70 mph for duty.cruise-speed, in working", Say(Fact("what-if.set", "scenarios/working/what-ifs/duty.cruise-speed", new JsonObject { ["value"] = "70 mph" })));
         Assert.Equal("approved “working”; the owner said yes", Say(Fact("scenario.approved", "approved", new JsonObject { ["scenario"] = "working", ["by"] = "the owner" })));
+        Assert.Equal("approved “working”; the owner said yes by phone", Say(Fact("scenario.approved", "approved", new JsonObject { ["scenario"] = "working", ["by"] = "the owner", ["how"] = "by phone" })));
+        Assert.Equal("moved the vehicle to mock-up", Say(Fact("phase.entered", "phase", new JsonObject { ["phase"] = "mock-up" })));
         Assert.Equal("took back: chose “33 in all-terrain” for Tires, in working", Say(Fact("choice.made", "scenarios/working/choices/tires", null, Guid.NewGuid())));
     }
 

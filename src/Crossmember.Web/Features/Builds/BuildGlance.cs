@@ -39,13 +39,13 @@ public sealed record BuildGlance(string Id, string Title, string Scenario, Sheet
         if (fails > 0 && worst is not null)
         {
             var where = Remedy.For(sheet, open.Build.Scenarios.GetValueOrDefault(sheet.Scenario), [worst]).GetValueOrDefault(worst.Id) is [var best, ..] ? best.Item.Id : marks.WhereToSettle(worst);
-            var look = where is null ? "Look what would settle it" : $"Look at the options for {open.Build.Find(where)!.Title.ToLowerInvariant()}";
+            var look = where is null ? "Look what would settle it" : $"Look at the options for {Words.Within(open.Build.Find(where)!.Title)}";
             return ($"{look}; {Words.Count(fails, "check says", "checks say")} {Words.Of(Verdict.Fail)}.", where);
         }
         if (open.Build.Phase == "delivered")
-            return open.Build.Slots.Where(s => s.Findings.Length > 0).OrderByDescending(s => s.Grade, StringComparer.Ordinal).FirstOrDefault() is { } found ? ($"Look at {found.Title.ToLowerInvariant()}: {string.Join("; ", found.Findings)}.", found.Id) : ("Delivered; nothing has come back.", null);
+            return open.Build.Slots.Where(s => s.Findings.Length > 0).OrderByDescending(s => s.Grade, StringComparer.Ordinal).FirstOrDefault() is { } found ? ($"Look at {Words.Within(found.Title)}: {string.Join("; ", found.Findings)}.", found.Id) : ("Delivered; nothing has come back.", null);
         if (Unsettled.Of(sheet) is [var missing, ..]) return ($"Find out {missing.Meaning}: {missing.Measure} ({Words.Count(missing.Checks, "check waits", "checks wait")} for it).", null);
-        if (undecided.Count > 0) return ($"Decide {undecided[0].Title.ToLowerInvariant()}{(undecided.Count > 1 ? $" and {undecided.Count - 1} more" : "")}.", undecided[0].Id);
+        if (undecided.Count > 0) return ($"Decide {Words.Within(undecided[0].Title)}{(undecided.Count > 1 ? $" and {undecided.Count - 1} more" : "")}.", undecided[0].Id);
         return open.Approval is { } yes ? ($"Approved{(yes.By.Length > 0 ? $" by {yes.By}" : "")}: keep to it, or try another {Words.WhatIf}.", null) : ("Ask the customer for the yes.", null);
     }
 }
