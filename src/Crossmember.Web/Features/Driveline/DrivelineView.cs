@@ -80,8 +80,12 @@ public sealed class DrivelineView(OpenBuild open, ShopFacts shop, string scenari
         var (calculation, outcome) = (state.Instance.Calculation, state.Outcome);
         bool Waited(MissingInput m) => calculation.About.Checks.Any(c => c.Needs.Contains(m.Input) && outcome.Findings.Any(f => f.Check == c.Id && f.Verdict == Verdict.Unknown));
         var needed = outcome.Missing.Where(m => !calculation.InputSpecs[calculation.InputIndex(m.Input)].Optional || Waited(m)).ToList();
-        return needed.Count > 0 || outcome.Outputs.Any(o => !o.IsAbsent) ? needed : outcome.Missing;
+        return needed.Count > 0 || outcome.Outputs.All(o => !o.IsAbsent) ? needed : outcome.Missing.Where(m => !StandsIn(state, m.Input));
     }
+
+    /// <summary>A peak figure is asked for only where the curve it stands in for is not known.</summary>
+    private static bool StandsIn(InstanceState state, string input) =>
+        input is "peakTorque" or "peakPower" && state.Instance.Calculation.InputIndex("torqueCurve") is >= 0 and var curve && !state.Inputs[curve].IsAbsent;
 
     private static IEnumerable<InstanceState> Instances(Sheet sheet) => sheet.Instances.OfType<InstanceState>().Where(i => i.Instance.Calculation.Id.StartsWith(Area, StringComparison.Ordinal));
 
