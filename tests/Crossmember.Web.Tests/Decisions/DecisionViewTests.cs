@@ -83,6 +83,23 @@ public sealed class DecisionViewTests : IDisposable
     }
 
     [Fact]
+    public void A_caution_is_restored_only_by_what_makes_it_good()
+    {
+        // The speedometer is a caution after the gears change: an option that leaves it one restores nothing.
+        var view = View;
+        foreach (var (id, remedies) in view.Restoring("working", "final-drives", "tall"))
+            foreach (var remedy in remedies)
+            {
+                var option = remedy.Item.Options.Single(o => Words.OptionTitle(remedy.Item, o.Id) == remedy.Option);
+                var now = view.Build.Scenarios["working"];
+                var tried = view.Preview("working", "final-drives", "tall");
+                var with = view.Open.Plan.Evaluate(view.Build, tried.Shop, now with { Choices = now.Choices.SetItem("final-drives", "tall").SetItem(remedy.Item.Id, option.Id) });
+                Assert.True(with.Findings().Single(f => f.Id == id).Finding.Verdict < tried.Findings().Single(f => f.Id == id).Finding.Verdict, $"{id}: {remedy.Option}");
+            }
+        Assert.NotEmpty(view.Restoring("working", "tires", "at33").Keys.Concat(view.Restoring("working", "final-drives", "short").Keys));
+    }
+
+    [Fact]
     public void Against_the_approved_build_a_look_shows_everything_since_the_yes()
     {
         var view = View;
