@@ -21,6 +21,10 @@ public readonly record struct Money(decimal Amount, string Currency)
     /// <summary>Rounded to the smallest coin, half away from zero.</summary>
     public Money Rounded() => this with { Amount = Math.Round(Amount, Decimals(Currency), MidpointRounding.AwayFromZero) };
 
+    /// <summary>Rounded to a multiple of a step, half away from zero; without a step, to the smallest coin.</summary>
+    public Money Rounded(decimal? step) =>
+        step is not { } s ? Rounded() : (this with { Amount = Math.Round(Amount / s, MidpointRounding.AwayFromZero) * s }).Rounded();
+
     public static Money operator +(Money a, Money b) =>
         a.Currency == b.Currency ? a with { Amount = a.Amount + b.Amount } : throw new InvalidOperationException($"{a.Currency} and {b.Currency} do not add");
 

@@ -11,6 +11,7 @@ public sealed class OpenShop : IDisposable
         Store = store;
         Shelf = new(store.Journal.Store, store.Snapshots, catalogue);
         Deciding = new(Shelf, clock);
+        Stating = new(clock);
         Exporting = new(Shelf, store.Attachments);
     }
 
@@ -19,6 +20,8 @@ public sealed class OpenShop : IDisposable
     public BuildLibrary Shelf { get; }
 
     public Deciding Deciding { get; }
+
+    public Stating Stating { get; }
 
     public ExportingBuilds Exporting { get; }
 

@@ -18,20 +18,20 @@ public sealed record Totals(
         var options = inEffect.OfType<CompiledOption>().OrderBy(o => o.Slot.Id, StringComparer.Ordinal).ToList();
         var lines = options.SelectMany(o => o.Body.Prices ?? []).Where(p => p.Each is not null).ToList();
         var currency = shop.Currency ?? lines.FirstOrDefault()?.Each?.Currency ?? "USD";
-        var cost = lines.GroupBy(p => p.Category!).ToImmutableSortedDictionary(g => g.Key, g => WithTax(g, currency, shop.Tax.GetValueOrDefault(g.Key)), StringComparer.Ordinal);
+        var cost = lines.GroupBy(p => p.Category!).ToImmutableSortedDictionary(g => g.Key, g => WithTax(g, currency, shop.Tax.GetValueOrDefault(g.Key), shop.Rounding), StringComparer.Ordinal);
         var hours = options.SelectMany(o => o.Body.Hours ?? []).Where(h => h.Hours is not null).GroupBy(h => h.Trade)
             .ToImmutableSortedDictionary(g => g.Key, g => g.Sum(h => h.Hours!.Mean), StringComparer.Ordinal);
         var labour = hours.Where(h => shop.Rates.GetValueOrDefault(h.Key) is not null)
-            .ToImmutableSortedDictionary(h => h.Key, h => (shop.Rates[h.Key]!.Value * (decimal)h.Value).Rounded(), StringComparer.Ordinal);
+            .ToImmutableSortedDictionary(h => h.Key, h => (shop.Rates[h.Key]!.Value * (decimal)h.Value).Rounded(shop.Rounding), StringComparer.Ordinal);
         // A shop that states no rate at all has not asked for labour: only a gap among rates is worth a word.
         IReadOnlyList<string> unrated = shop.Rates.Values.Any(r => r is not null) ? [.. hours.Keys.Where(t => !labour.ContainsKey(t))] : [];
         return new(mass, cost, cost.Values.Aggregate(Money.Zero(currency), (a, b) => a + b), hours, hours.Values.Sum(), labour, unrated, OriginalityOf(options));
     }
 
-    private static Money WithTax(IEnumerable<PriceLine> lines, string currency, decimal tax)
+    private static Money WithTax(IEnumerable<PriceLine> lines, string currency, decimal tax, decimal? step)
     {
-        var sum = lines.OrderBy(p => p.Id, StringComparer.Ordinal).Aggregate(Money.Zero(currency), (total, p) => total + (p.Each!.Value * p.Count).Rounded());
-        return sum + (sum * tax).Rounded();
+        var sum = lines.OrderBy(p => p.Id, StringComparer.Ordinal).Aggregate(Money.Zero(currency), (total, p) => total + (p.Each!.Value * p.Count).Rounded(step));
+        return sum + (sum * tax).Rounded(step);
     }
 
     private static double? OriginalityOf(List<CompiledOption> options)

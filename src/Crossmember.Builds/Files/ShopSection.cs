@@ -25,6 +25,12 @@ internal static class ShopSection
     {
         if (!r.IsObject) return;
         var id = r.Text("id");
+        // What the keys hold is told when the part is folded: here only that there is no key too many.
+        var strict = new ObjectReader(r.Self, r.Pointer, new());
+        (_, _) = (strict.Element("id"), StockReader.Read(strict, id));
+        var known = strict.Faults.Count;
+        strict.Done();
+        foreach (var unknown in strict.Faults.List.Skip(known)) r.Faults.Add(unknown);
         drafts.Add(new("stock.listed", "stock/" + id, Draft.Object(r.Names.Where(n => n != "id").Select(n => (n, r.Element(n)))), r.Pointer));
     }
 }

@@ -12,7 +12,7 @@ namespace Crossmember.Builds.Folding;
 public sealed class BuildFold
 {
     /// <summary>Raised whenever the same entries fold into something else.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     private readonly ParameterTable _table;
     private readonly OptionReader _options;
@@ -72,6 +72,9 @@ public sealed class BuildFold
         "document.revised" => Document(subject[1], r),
         "work.stopped" => Work(r),
         "phase.entered" => Entered(r),
+        "build.archived" => Archived(r),
+        "customer.recorded" => Recorded(r),
+        "customer.erased" => Erased(r),
         _ => null,
     };
 
@@ -169,5 +172,28 @@ public sealed class BuildFold
         var why = r.OptionalText("why") ?? "no reason given";
         r.Done();
         return () => _rest = _rest with { Stopped = stopped ? why : null };
+    }
+
+    private Action Archived(ObjectReader r)
+    {
+        var archived = r.OptionalFlag("archived") ?? true;
+        var why = r.OptionalText("why") ?? "";
+        r.Done();
+        return () => _rest = _rest with { Archived = archived ? why : null };
+    }
+
+    /// <summary>A random id, because one made from a name would still tell the name.</summary>
+    private Action Recorded(ObjectReader r)
+    {
+        var record = r.Text("record");
+        if (!Guid.TryParseExact(record, "D", out _)) r.Faults.Add(r.At("record"), $"'{record}' is no id of a record", "a random UUID; the person's data lie under it, outside the journal");
+        r.Done();
+        return () => _rest = _rest with { Customer = record };
+    }
+
+    private Action Erased(ObjectReader r)
+    {
+        r.Done();
+        return () => _rest = _rest with { Customer = null };
     }
 }

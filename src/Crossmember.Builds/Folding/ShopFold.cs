@@ -23,9 +23,13 @@ public sealed class ShopFold
             "shop.opened" => _shop with { Currency = Currency(r) },
             "trade.rated" => _shop with { Rates = _shop.Rates.SetItem(name, Rate(r)) },
             "milestone.named" => Titled(r),
+            "person.named" => Named(r, name),
+            "rounding.set" => _shop with { Rounding = Step(r) },
+            "stock.listed" => StockReader.Read(r, name) is { } part ? _shop with { Stock = _shop.Stock.SetItem(name, part) } : _shop,
             "tax.set" => r.Element("fraction") is { } f && CostReader.Fraction(f, r.At("fraction"), faults) is { } tax ? _shop with { Tax = _shop.Tax.SetItem(name, tax) } : _shop,
             _ => _shop,
         };
+        // Before it had a shape of its own, anything could stand in a part of the shelf: old entries keep what they hold.
         if (EntryKind.Find(kind) != EntryKind.StockListed) r.Done();
         if (faults.Count == before) _shop = changed;
     }
@@ -48,6 +52,26 @@ public sealed class ShopFold
     {
         _ = r.OptionalText("title");
         return _shop;
+    }
+
+    private ShopFacts Named(ObjectReader r, string id)
+    {
+        var name = r.Text("name").Trim();
+        if (name.Length is 0 or > 80) r.Faults.Add(r.At("name"), name.Length == 0 ? "a person without a name" : "a name of more than 80 characters", "the name people call them by");
+        return _shop with { People = _shop.People.SetItem(id, new(id, name, r.OptionalText("role"), r.OptionalFlag("away") == true)) };
+    }
+
+    private static decimal? Step(ObjectReader r)
+    {
+        if (r.Element("step") is not { } e)
+        {
+            r.Missing("step");
+            return null;
+        }
+        if (e.ValueKind == JsonValueKind.Null) return null;
+        if (e.ValueKind == JsonValueKind.String && decimal.TryParse(e.GetString(), System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var step) && step is > 0 and <= 1000) return step;
+        r.Faults.Add(r.At("step"), $"{e.GetRawText()} is no step of a bill", "a text such as \"0.05\" or \"1\", at most 1000; null for the smallest coin");
+        return null;
     }
 
     /// <summary>One currency per shop: rates that differ would not add up.</summary>

@@ -22,6 +22,9 @@ public sealed record EntryKind(string Name, int Schema, EntryNature Nature, stri
     public static readonly EntryKind DocumentRevised = new("document.revised", 1, EntryNature.State, "documents/{document}", "a harness, structure or plan file by content hash");
     public static readonly EntryKind WorkStopped = new("work.stopped", 1, EntryNature.State, "work", "stop or go on, and why");
     public static readonly EntryKind PhaseEntered = new("phase.entered", 1, EntryNature.State, "phase", "where the vehicle stands on its way through the shop");
+    public static readonly EntryKind BuildArchived = new("build.archived", 1, EntryNature.State, "archive", "put away: out of the daily lists, nothing is lost; or taken out again");
+    public static readonly EntryKind CustomerRecorded = new("customer.recorded", 1, EntryNature.State, "customer", "whose vehicle it is: the id of a record that can be erased");
+    public static readonly EntryKind CustomerErased = new("customer.erased", 1, EntryNature.State, "customer", "the customer's record was erased");
     public static readonly EntryKind WeighingTaken = new("weighing.taken", 1, EntryNature.Log, "weighings/{date}", "scale readings of one day");
     public static readonly EntryKind NoteWritten = new("note.written", 1, EntryNature.Log, "slots/{slot}/notes", "a remark");
     public static readonly EntryKind PhotoTaken = new("photo.taken", 1, EntryNature.Log, "slots/{slot}/photos", "a picture by content hash");
@@ -32,14 +35,15 @@ public sealed record EntryKind(string Name, int Schema, EntryNature Nature, stri
     public static readonly EntryKind TradeRated = new("trade.rated", 1, EntryNature.State, "trades/{trade}", "a trade and its hourly rate, if it has one");
     public static readonly EntryKind TaxSet = new("tax.set", 1, EntryNature.State, "tax/{category}", "the tax on a category, as a fraction");
     public static readonly EntryKind MilestoneNamed = new("milestone.named", 1, EntryNature.State, "milestones/{milestone}", "a milestone that tasks may name");
-
-    public static readonly EntryKind StockListed = new("stock.listed", 1, EntryNature.State, "stock/{part}", "a part the shop keeps");
+    public static readonly EntryKind StockListed = new("stock.listed", 1, EntryNature.State, "stock/{part}", "a part the shop keeps, or a price it was quoted");
+    public static readonly EntryKind PersonNamed = new("person.named", 1, EntryNature.State, "people/{person}", "somebody who works here");
+    public static readonly EntryKind RoundingSet = new("rounding.set", 1, EntryNature.State, "rounding", "the smallest step of a line on a bill");
 
     public static IReadOnlyList<EntryKind> All { get; } =
     [
         BuildOpened, SlotDefined, SlotGraded, OptionStated, ValueNoted, ScenarioOpened, ScenarioDropped, ChoiceMade, WhatIfSet, ScenarioApproved,
-        ConditionStated, DocumentRevised, WorkStopped, PhaseEntered, WeighingTaken, NoteWritten, PhotoTaken, HoursLogged, ReadingTaken, ReceiptLogged,
-        ShopOpened, TradeRated, TaxSet, MilestoneNamed, StockListed,
+        ConditionStated, DocumentRevised, WorkStopped, PhaseEntered, BuildArchived, CustomerRecorded, CustomerErased, WeighingTaken, NoteWritten, PhotoTaken, HoursLogged, ReadingTaken, ReceiptLogged,
+        ShopOpened, TradeRated, TaxSet, MilestoneNamed, StockListed, PersonNamed, RoundingSet,
     ];
 
     private static readonly Dictionary<string, EntryKind> s_byName = All.ToDictionary(k => k.Name);

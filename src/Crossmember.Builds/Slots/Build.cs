@@ -35,25 +35,14 @@ public sealed record Build
     /// <summary>One of <see cref="Slots.Phase.All"/>; null where nobody has said.</summary>
     public string? Phase { get; init; }
 
+    /// <summary>Null while the build stands in the daily lists; else why it was put away.</summary>
+    public string? Archived { get; init; }
+
+    /// <summary>Id of the customer's record, which lies outside the journal and can be erased; null: none is kept.</summary>
+    public string? Customer { get; init; }
+
     /// <summary>Sequence of the last entry folded.</summary>
     public long Position { get; init; }
 
     public Slot? Find(string slot) => Slots.FirstOrDefault(s => s.Id == slot);
-}
-
-/// <summary>What the shop's own stream says, as far as a sheet needs it.</summary>
-public sealed record ShopFacts
-{
-    public string? Currency { get; init; }
-
-    /// <summary>The currency its amounts are in: its own, else that of its rates.</summary>
-    public string? Books => Currency ?? Rates.Values.FirstOrDefault(r => r is not null)?.Currency;
-
-    /// <summary>Hourly rate by trade; null for a trade without one.</summary>
-    public ImmutableSortedDictionary<string, Planning.Money?> Rates { get; init; } = ImmutableSortedDictionary.Create<string, Planning.Money?>(StringComparer.Ordinal);
-
-    /// <summary>Fraction by category.</summary>
-    public ImmutableSortedDictionary<string, decimal> Tax { get; init; } = ImmutableSortedDictionary.Create<string, decimal>(StringComparer.Ordinal);
-
-    public long Position { get; init; }
 }

@@ -18,6 +18,8 @@ public sealed class ShopDesk(OpenShop shop)
 
     public Deciding Deciding => shop.Deciding;
 
+    public Stating Stating => shop.Stating;
+
     public IReadOnlyList<BuildRow> Builds() => shop.Store.Builds();
 
     /// <summary>Items and options by words of their titles, over every build.</summary>

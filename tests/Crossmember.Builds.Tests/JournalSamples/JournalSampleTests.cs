@@ -30,7 +30,7 @@ public sealed class JournalSampleTests
         var lifted = Assert.IsType<Lifted.Readable>(Lifts.Current.Lift(kind, schema, json["payload"]!));
         var payload = JsonSerializer.SerializeToElement(lifted.Payload);
         var faults = new Faults();
-        if (EntryKind.Find(kind)!.Subject.Split('/')[0] is "shop" or "trades" or "tax" or "milestones" or "stock")
+        if (EntryKind.Find(kind)!.Subject.Split('/')[0] is "shop" or "trades" or "tax" or "milestones" or "stock" or "people" or "rounding")
         {
             var shop = new ShopFold();
             shop.Apply(kind, subject, payload, "", 9, faults);
@@ -68,6 +68,7 @@ public sealed class JournalSampleTests
         Say("build.opened", "build", """{"title":"Ground","sets":{"condition":["empty"]}}""");
         Say("slot.defined", "slots/vehicle", """{"parent":null,"title":"Vehicle"}""");
         if (kind != "slot.defined") Say("slot.defined", "slots/tires", """{"parent":"vehicle","title":"Tires"}""");
+        if (kind == "customer.erased") Say("customer.recorded", "customer", """{"record":"5b0c1c1e-6f0e-4a5e-9d0a-0d6a4be3a111"}""");
         if (kind == "value.noted") Say("option.stated", "slots/tires/options/at33", """{"class":"upgrade","originality":0}""");
         if (kind != "scenario.opened") Say("scenario.opened", "scenarios/working", """{"base":null}""");
         return fold.ToBuild();
@@ -75,7 +76,7 @@ public sealed class JournalSampleTests
 
     private static string Told(Build build) => JsonSerializer.Serialize(new
     {
-        build.Title, Sets = build.Sets.Ordered, build.Stopped, build.Phase, build.Documents, build.Approvals.Length, Weighings = build.Weighings.Length, Conditions = build.Conditions.Values.Sum(c => c.Items.Length),
+        build.Title, Sets = build.Sets.Ordered, build.Stopped, build.Phase, build.Archived, build.Customer, build.Documents, build.Approvals.Length, Weighings = build.Weighings.Length, Conditions = build.Conditions.Values.Sum(c => c.Items.Length),
         Slots = build.Slots.Select(s => new { s.Id, s.Title, s.Grade, Noted = s.Noted.Length, Options = s.Options.Select(o => o.Id + o.Class) }),
         Scenarios = build.Scenarios.Values.Select(s => new { s.Id, s.Title, s.Choices, WhatIf = s.WhatIf.Length }),
     });

@@ -46,7 +46,7 @@ public sealed class PageTests : BunitContext
 
     private void Somebody(string item, string option)
     {
-        var view = DecisionView.Of(_desk, "bracken")!;
+        var view = BuildView.Of(_desk, "bracken")!;
         Assert.IsType<AppendOutcome.Appended>(_desk.Append([_desk.Deciding.Choose("bracken", "working", item, option, view.Seen($"scenarios/working/choices/{item}"), "Ben", "there")], Arrival.Online)[0]);
     }
 
@@ -55,7 +55,7 @@ public sealed class PageTests : BunitContext
     {
         Somebody("final-drives", "short");
         var tally = Page().FindAll(".tally li").Select(l => string.Join(' ', l.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))).ToList();
-        var findings = DecisionView.Of(_desk, "bracken")!.Sheet("working").Findings().GroupBy(f => f.Finding.Verdict).ToDictionary(g => Words.Of(g.Key), g => g.Count());
+        var findings = BuildView.Of(_desk, "bracken")!.Sheet("working").Findings().GroupBy(f => f.Finding.Verdict).ToDictionary(g => Words.Of(g.Key), g => g.Count());
         Assert.Equal(new[] { "no", "don't know", "watch", "good" }.Select(w => $"{findings.GetValueOrDefault(w)} {w}"), tally);
     }
 

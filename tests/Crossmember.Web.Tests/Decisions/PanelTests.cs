@@ -4,6 +4,7 @@ using Crossmember.Builds.Journal;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Web.Features;
 using Crossmember.Web.Features.Decisions;
+using Crossmember.Web.Features.Writing;
 
 namespace Crossmember.Web.Tests.Decisions;
 

@@ -5,6 +5,7 @@ using Crossmember.Engineering.Calculations;
 using Crossmember.Web.Features;
 using Crossmember.Web.Features.Builds;
 using Crossmember.Web.Features.Decisions;
+using Crossmember.Web.Features.Writing;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Folding;
 using Crossmember.Builds.Workshop;

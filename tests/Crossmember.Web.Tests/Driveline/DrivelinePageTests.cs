@@ -98,7 +98,7 @@ public sealed class DrivelinePageTests : BunitContext
     public void What_somebody_decides_elsewhere_shows_at_once()
     {
         var page = Page();
-        var view = Features.Decisions.DecisionView.Of(_shop.Desk, "bracken")!;
+        var view = Features.BuildView.Of(_shop.Desk, "bracken")!;
         _shop.Desk.Append([_shop.Desk.Deciding.Choose("bracken", "working", "final-drives", "short", view.Seen("scenarios/working/choices/final-drives"), "Ben", "there")], Builds.Journal.Arrival.Online);
         page.WaitForAssertion(() => Assert.StartsWith("31.23", Words(page.FindAll(".gearing tbody tr:not(.range)")[0].Children[1]), StringComparison.Ordinal)); // 6.4 x 4.88
     }

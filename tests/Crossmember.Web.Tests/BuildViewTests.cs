@@ -6,18 +6,19 @@ using Crossmember.Engineering.Reading;
 using Crossmember.Storage;
 using Crossmember.Web.Features;
 using Crossmember.Web.Features.Decisions;
+using Crossmember.Web.Features.Writing;
 using Crossmember.Web.Features.Figures;
 
-namespace Crossmember.Web.Tests.Decisions;
+namespace Crossmember.Web.Tests;
 
 /// <summary>What one person sees at one position, over a store of its own.</summary>
-public sealed class DecisionViewTests : IDisposable
+public sealed class BuildViewTests : IDisposable
 {
     private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("crossmember-view-");
     private readonly OpenShop _shop;
     private readonly ShopDesk _desk;
 
-    public DecisionViewTests()
+    public BuildViewTests()
     {
         _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
         _desk = new(_shop);
@@ -30,9 +31,9 @@ public sealed class DecisionViewTests : IDisposable
         _data.Delete(recursive: true);
     }
 
-    private DecisionView View => DecisionView.Of(_desk, "bracken")!;
+    private BuildView View => BuildView.Of(_desk, "bracken")!;
 
-    private AppendOutcome Choose(DecisionView seen, string item, string option) =>
+    private AppendOutcome Choose(BuildView seen, string item, string option) =>
         _desk.Append([_desk.Deciding.Choose("bracken", "working", item, option, seen.Seen($"scenarios/working/choices/{item}"), "ana", "test")], Arrival.Online)[0];
 
     [Fact]
@@ -55,7 +56,7 @@ public sealed class DecisionViewTests : IDisposable
         var mine = _desk.Deciding.Choose("bracken", "working", "tires", "none", behind.Seen("scenarios/working/choices/tires"), "ben", "test");
         var conflict = Assert.IsType<AppendOutcome.Conflict>(_desk.Append([mine], Arrival.Online)[0]);
         var insisted = new Clash(mine, conflict.Last).Insisted(TimeProvider.System);
-        Assert.IsType<AppendOutcome.Appended>(_desk.Append([insisted], Arrival.Online)[0]);
+        Assert.IsType<AppendOutcome.Appended>(_desk.Append(insisted, Arrival.Online)[0]);
         Assert.Equal("none", View.Build.Scenarios["working"].Choices["tires"]);
     }
 

@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Slots;
 
-namespace Crossmember.Web.Features.Decisions;
+namespace Crossmember.Web.Features.Writing;
 
 /// <summary>Tells entries of deciding as sentences: who reads the history should not need the journal's own terms.</summary>
 public static class EntryWords
@@ -22,6 +22,10 @@ public static class EntryWords
         return find(target) is { } taken ? $"took back: {Plain(taken, build)}" : "took an entry back";
     }
 
+    /// <summary>What was said together, in one sentence.</summary>
+    public static string Say(IReadOnlyList<Fact> facts, Build build, Func<Guid, Fact?> find) =>
+        facts.Count == 1 ? Say(facts[0], build, find) : $"{Say(facts[0], build, find)}, and {Words.Count(facts.Count - 1, "thing", "things")} more with it";
+
     private static string Plain(Fact fact, Build build)
     {
         var parts = fact.Subject.Split('/');
@@ -33,6 +37,16 @@ public static class EntryWords
             "scenario.dropped" => $"gave up the {Words.WhatIf} “{parts[1]}”",
             "scenario.approved" => $"approved “{Words.Scenario(Text(fact.Payload, "scenario") ?? "", build)}”{(Text(fact.Payload, "by") is { Length: > 0 } by ? $"; {by} said yes{(Text(fact.Payload, "how") is { } how ? $" {how}" : "")}" : "")}",
             "phase.entered" => $"moved the vehicle to {Text(fact.Payload, "phase")}",
+            "build.archived" => fact.Payload?["archived"]?.GetValueKind() == System.Text.Json.JsonValueKind.False ? "took the build out again" : "put the build away",
+            "customer.recorded" => "wrote down whose vehicle it is",
+            "customer.erased" => "had the customer's data erased",
+            "slot.defined" => $"named the item “{Text(fact.Payload, "title") ?? parts[1]}”",
+            "slot.graded" => $"graded {Item(build, parts[1])}{(Text(fact.Payload, "grade") is { } grade ? $": {grade}" : "")}",
+            "option.stated" => $"stated “{Text(fact.Payload, "title") ?? OptionOf(build, parts[1], parts[3])}” for {Item(build, parts[1])}",
+            "value.noted" => $"noted {Value(fact.Payload)} for {parts[5]} on {Item(build, parts[1])}",
+            "condition.stated" => $"said who and what is aboard when {parts[1]}",
+            "weighing.taken" => $"weighed the vehicle on {parts[1]}",
+            "note.written" => $"wrote of {Item(build, parts[1])}: {Text(fact.Payload, "text")}",
             _ => $"{EntryKind.Find(fact.Kind)?.Says ?? fact.Kind} ({fact.Subject})",
         };
     }
@@ -46,6 +60,18 @@ public static class EntryWords
             : option == Option.None ? $"left {item} off, in {where}"
             : $"chose “{(slot is null ? option : Words.OptionTitle(slot, option))}” for {item}, in {where}";
     }
+
+    private static string Item(Build build, string slot) => build.Find(slot)?.Title ?? slot;
+
+    private static string OptionOf(Build build, string slot, string option) => build.Find(slot) is { } found ? Words.OptionTitle(found, option) : option;
+
+    private static string Value(JsonNode? payload) => payload?["value"] switch
+    {
+        null => "that nothing is known",
+        JsonValue v when v.TryGetValue<string>(out var text) => text,
+        JsonArray curve => $"a curve of {curve.Count} points",
+        var other => other.ToJsonString(),
+    };
 
     private static string Tried(Build build, string[] parts, JsonNode? payload) =>
         payload?["value"] is { } value ? $"tried {(value is JsonValue v && v.TryGetValue<string>(out var text) ? text : value.ToJsonString())} for {parts[3]}, in {Words.Scenario(parts[1], build)}"

@@ -4,18 +4,19 @@ using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
 using Crossmember.Engineering.Reading;
+using Crossmember.Web.Features.Decisions;
 
-namespace Crossmember.Web.Features.Decisions;
+namespace Crossmember.Web.Features;
 
 /// <summary>A build as one person sees it at one position: what was seen decides whether what they say next is late.</summary>
-public sealed class DecisionView
+public sealed class BuildView
 {
     private readonly Dictionary<(string Scenario, string Slot, string Option), Sheet> _previews = [];
     private readonly LastOnSubject _seen = new();
     private readonly Comparing _comparing;
     private readonly ShopFacts _shop;
 
-    private DecisionView(OpenBuild open, ShopFacts shop, Comparing comparing, IReadOnlyList<Entry> entries)
+    private BuildView(OpenBuild open, ShopFacts shop, Comparing comparing, IReadOnlyList<Entry> entries)
     {
         (Open, _shop, _comparing, Entries) = (open, shop, comparing, entries);
         foreach (var entry in entries.Where(e => EntryKind.Find(e.Fact.Kind) is not { Nature: EntryNature.Log })) _seen.Add(entry.Fact.Subject, entry.Fact.Id);
@@ -28,7 +29,7 @@ public sealed class DecisionView
     public IReadOnlyList<Entry> Entries { get; }
 
     /// <summary>The build as it stands now, or null where there is none of this id.</summary>
-    public static DecisionView? Of(ShopDesk desk, string build)
+    public static BuildView? Of(ShopDesk desk, string build)
     {
         if (desk.Open(build) is not { } open) return null;
         var entries = desk.Shop.Store.Journal.Store.Read(build, 0, open.Build.Position);
