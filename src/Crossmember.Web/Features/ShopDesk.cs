@@ -36,9 +36,11 @@ public sealed class ShopDesk(OpenShop shop)
     }
 
     /// <summary>Takes a build file of either form into the shop, or answers null with located faults.</summary>
-    public Imported? Import(ReadOnlyMemory<byte> content, Faults faults)
+    /// <param name="beforeWriting">Called when the file has been read and nothing is written yet: the last moment to turn back by throwing.</param>
+    public Imported? Import(ReadOnlyMemory<byte> content, Faults faults, Action? beforeWriting = null)
     {
         if (BuildFile.Read(content, Catalogue.Shipped, faults) is not { } file) return null;
+        beforeWriting?.Invoke();
         var imported = shop.Importing().Import(file, null, faults);
         if (imported is not null) Changed?.Invoke(imported.Id);
         return imported;
