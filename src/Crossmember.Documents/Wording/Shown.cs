@@ -5,7 +5,7 @@ using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Planning;
 
-namespace Crossmember.Web.Features.Figures;
+namespace Crossmember.Documents.Wording;
 
 /// <summary>Numbers as the person at the desk reads them.</summary>
 public static class Shown
@@ -21,7 +21,7 @@ public static class Shown
         { Text: { } text } when kind == RowKind.Task => text.Length > 0 ? "planned" : "",
         { Text: { } text, Unit: not null } => $"curve of {text.Count(c => c == ';') + 1} points",
         { Text: { } text } => text,
-        _ => Words.DontKnow,
+        _ => ShopWords.DontKnow,
     };
 
     /// <summary>A number in one of our unit codes.</summary>
@@ -37,7 +37,7 @@ public static class Shown
             ? $"{Number(value, unit, system)}, {(sense == Sense.AtMost ? "at most" : "at least")} {Number(limit, unit, system)}" : null;
 
     public static string Value(Value value, ParameterPattern pattern, string? typed, MeasureSystem system) =>
-        value.IsAbsent ? Words.DontKnow
+        value.IsAbsent ? ShopWords.DontKnow
         : value.IsNumber && typed is not null && ShopNotation.Read(typed, pattern.Dimension!).Value is { } q ? Display.Show(q, system)
         : value.IsNumber ? Display.Show(value.Number, pattern.Dimension!, system)
         : value.Text ?? $"curve of {value.Curve!.Points.Count} points";
