@@ -38,7 +38,8 @@ public sealed record Named(string Name, Text Value);
 
 /// <summary>A column of a table.</summary>
 /// <param name="Figures">Numbers: to the right, each digit of one width.</param>
-public sealed record Column(string Title, bool Figures = false);
+/// <param name="Share">How much of the room it may take where not everything fits on one line, beside the others' 1.</param>
+public sealed record Column(string Title, bool Figures = false, double Share = 1);
 
 /// <summary>A row of a table. The first cell names it.</summary>
 /// <param name="Depth">How far beneath the row that it belongs to.</param>

@@ -21,10 +21,11 @@ public static class CalculationReport
         var about = cases[0].Calculation.About;
         var name = sheet is null ? about.Title : $"{about.Title}: {BuildName(sheet)}";
         var blocks = new List<Block> { new Block.Heading(1, about.Title), Facts(about, cases, sheet, imprint), new Block.Paragraph(about.Purpose) };
+        if (cases.Count > 1) blocks.AddRange(CaseBlocks.Formula(about));
         foreach (var one in cases)
         {
             if (cases.Count > 1) blocks.Add(new Block.Heading(2, one.Where.Length > 0 ? ShopWords.Sentence(one.Where) : one.Id));
-            blocks.AddRange(CaseBlocks.Of(one, cases.Count > 1 ? 3 : 2, imprint.Measure));
+            blocks.AddRange(CaseBlocks.Of(one, cases.Count == 1, imprint.Measure));
         }
         blocks.AddRange(Method(about));
         return new(name, sheet is null ? $"Calculation · {about.Title}" : $"{BuildName(sheet)} · {about.Title} · {ShopWords.Scenario(sheet.Scenario, sheet.Build)}", imprint.Foot(sheet), imprint.Made, blocks);
@@ -59,23 +60,26 @@ public static class CalculationReport
 /// <summary>The parts of a report that belong to one case.</summary>
 internal static class CaseBlocks
 {
-    public static IEnumerable<Block> Of(Case one, int level, MeasureSystem measure)
+    /// <param name="alone">Whether it is the only one of its calculation, so that its formula stands within it.</param>
+    public static IEnumerable<Block> Of(Case one, bool alone, MeasureSystem measure)
     {
         yield return new Block.Table("What goes in", [new("input"), new("value", true), new("where from")],
             [.. one.Inputs.Select(i => new Row([ShopWords.Sentence(i.Spec.About.Meaning), i.Value, i.WhereFrom]))]);
-        yield return new Block.Heading(level, "Formula");
-        yield return new Block.Paragraph(one.Calculation.About.Formula);
+        if (alone)
+            foreach (var block in Formula(one.Calculation.About)) yield return block;
         if (one.Outcome.Working.Count > 0)
             yield return new Block.Table("Working", [new("symbol"), new("formula"), new("numbers put in"), new("gives", true)],
                 [.. one.Outcome.Working.Select(l => new Row([Run.Strong(l.Symbol), l.Formula, l.Substituted, Values.WithUnit(l.Value, l.Unit)]))]);
         yield return Outputs(one, measure);
-        if (one.Outcome.Findings.Count > 0) yield return Findings(one, measure);
-        foreach (var block in Curves(one, level, measure)) yield return block;
-        if (one.Outcome.Missing.Where(m => m.Measure.Length > 0).ToList() is { Count: > 0 } missing)
+        if (one.Findings.Count > 0) yield return Findings(one, measure);
+        foreach (var block in Curves(one, alone ? 2 : 3, measure)) yield return block;
+        if (one.Lacking.ToList() is { Count: > 0 } missing)
             yield return new Block.Table("Not known, and how to get it", [new("input"), new("the quickest way")], [.. missing.Select(m => new Row([Meaning(one, m.Input), ShopWords.Sentence(m.Measure)]))]);
         if (one.Outcome.Cautions.Except(one.Calculation.About.Cautions).ToList() is { Count: > 0 } own)
             yield return new Block.Notice("Caution, for these numbers", [.. own.Select(c => (Text)Sentences.InMeasures(ShopWords.Sentence(c), measure))]);
     }
+
+    public static IEnumerable<Block> Formula(Description about) => [new Block.Heading(2, "Formula"), new Block.Paragraph(about.Formula)];
 
     private static string Meaning(Case one, string input) => ShopWords.Sentence(one.Calculation.InputSpecs[one.Calculation.InputIndex(input)].About.Meaning);
 
@@ -84,10 +88,10 @@ internal static class CaseBlocks
 
     private static string Spread(Case one, int output, MeasureSystem measure) =>
         one.Spread?[output] is { } s && s > 0 && double.IsFinite(s) && one.Outcome.Outputs[output].IsNumber && one.Calculation.OutputSpecs[output].Dimension is { } dimension && dimension != Dimension.Temperature
-            ? $" ± {Display.Show(s, dimension, measure)}" : "";
+            ? $" ± {Values.Spread(s, dimension, measure)}" : "";
 
     private static Block.Table Findings(Case one, MeasureSystem measure) => new("What the checks say", [new("verdict"), new("check"), new("what it says"), new("value and limit", true)],
-        [.. one.Outcome.Findings.OrderByDescending(f => f.Verdict).Select(f => new Row([Run.Of(f.Verdict), Asks(one, f), Said(f, measure), Shown.Compared(f, measure) ?? ""]))]);
+        [.. one.Findings.OrderByDescending(f => f.Verdict).Select(f => new Row([Run.Of(f.Verdict), Asks(one, f), Said(f, measure), Shown.Compared(f, measure) ?? ""]))]);
 
     private static string Asks(Case one, Finding finding) => ShopWords.Sentence(one.Calculation.About.Checks.FirstOrDefault(c => c.Id == finding.Check)?.Asks ?? finding.Check);
 

@@ -16,7 +16,17 @@ public sealed record Case(Calculation Calculation, string Id, string Where, IRea
 {
     /// <summary>An instance of a sheet.</summary>
     public static Case Of(Sheet sheet, InstanceState state, MeasureSystem measure) => new(state.Instance.Calculation, state.Instance.Id,
-        new RowNames(sheet.Plan, sheet.Build).Finding(state.Instance.Id + "/").Where, new SheetInputs(sheet, measure).Of(state), state.Shown(), state.PlusMinus);
+        new RowNames(sheet.Plan, sheet.Build).Finding(state.Instance.Id + "/").Where, new SheetInputs(sheet, measure).Of(state), state.Shown(), state.PlusMinus)
+    {
+        Findings = [.. Sheet.FindingsOf(state with { Outcome = state.Shown() }).Select(f => f.Finding)],
+    };
+
+    /// <summary>What its checks say: all of them, or those that it raises in its sheet.</summary>
+    public IReadOnlyList<Finding> Findings { get; init; } = Outcome.Findings;
+
+    /// <summary>What is missing where something waits for it: what the arithmetic or an open check needs.</summary>
+    public IEnumerable<MissingInput> Lacking => Outcome.Missing.Where(m => m.Measure.Length > 0 && (!Calculation.InputSpecs[Calculation.InputIndex(m.Input)].Optional
+        || Outcome.Outputs.Any(o => o.IsAbsent) || Calculation.About.Checks.Any(c => c.Needs.Contains(m.Input) && Findings.Any(f => f.Check == c.Id && f.Verdict == Verdict.Unknown))));
 
     /// <summary>From the input of <c>calc run</c>; null with faults.</summary>
     public static Case? Given(Calculation calculation, ReadOnlyMemory<byte> input, MeasureSystem measure, Faults faults)

@@ -41,7 +41,7 @@ internal sealed class SheetInputs(Sheet sheet, MeasureSystem measure)
         {
             Source.Option => Stating(key) is { } by ? $"{ShopWords.Of(state.Basis)}: {by}" : ShopWords.Of(state.Basis),
             Source.WhatIf => $"{ShopWords.Of(state.Basis)}: tried in this what-if",
-            Source.Calculated => $"calculated{(_publisher.TryGetValue(key, out var title) ? $": {title}" : "")}, on what is {ShopWords.Of(state.Basis)}",
+            Source.Calculated => $"calculated{(_publisher.TryGetValue(key, out var title) ? $": {title}" : "")}, weakest basis {ShopWords.Of(state.Basis)}",
             Source.Default => "assumed: default where nobody said",
             Source.Conflict => "two items state it",
             _ => "not known",
@@ -56,5 +56,6 @@ internal sealed class SheetInputs(Sheet sheet, MeasureSystem measure)
     }
 
     private string Spread(KeyState key, InputSpec spec) =>
-        double.IsNaN(key.PlusMinus) || key.PlusMinus <= 0 || key.Value.IsAbsent || spec.Dimension is null || spec.Dimension == Dimension.Temperature ? "" : $" ± {Display.Show(key.PlusMinus, spec.Dimension, measure)}";
+        double.IsNaN(key.PlusMinus) || key.PlusMinus <= 0 || key.Value.IsAbsent || spec.Dimension is null || spec.Dimension == Dimension.Temperature ? ""
+            : $" ± {Values.Spread(key.PlusMinus, spec.Dimension, measure)}";
 }

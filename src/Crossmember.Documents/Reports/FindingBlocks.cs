@@ -25,7 +25,7 @@ internal static class FindingBlocks
         yield return new Block.Heading(2, "Not known yet");
         var needed = Unsettled.Of(sheet);
         if (needed.Count > 0)
-            yield return new Block.Table("What would settle it", [new("what"), new("the quickest way"), new("checks waiting", true)],
+            yield return new Block.Table("What would settle it", [new("what"), new("the quickest way", Share: 1.4), new("checks waiting", true)],
                 [.. needed.Select(u => new Row([ShopWords.Sentence(u.Meaning), ShopWords.Sentence(u.Measure), u.Checks.ToString(null, null)]))]);
         yield return Listed(unknown, names, measure);
     }
@@ -40,7 +40,7 @@ internal static class FindingBlocks
         yield return new Block.Table("", [new("verdict"), new("check"), new("where")], [.. good.Select(g => new Row([Run.Of(Verdict.Pass), g.Key, Places(g)]))]);
     }
 
-    private static Block.Table Listed(IReadOnlyList<SheetFinding> findings, RowNames names, MeasureSystem measure) => new("", [new("verdict"), new("check"), new("what it says"), new("value and limit", true)],
+    private static Block.Table Listed(IReadOnlyList<SheetFinding> findings, RowNames names, MeasureSystem measure) => new("", [new("verdict"), new("check"), new("what it says", Share: 1.6), new("value and limit", true)],
         [.. findings.GroupBy(f => (f.Finding.Verdict, f.Finding.Text)).Select(g => One([.. g], names, measure))]);
 
     private static Row One(IReadOnlyList<SheetFinding> same, RowNames names, MeasureSystem measure)

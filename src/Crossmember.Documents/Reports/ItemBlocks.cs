@@ -13,7 +13,7 @@ internal static class ItemBlocks
     {
         yield return new Block.Heading(2, "Items");
         var names = new RowNames(sheet.Plan, sheet.Build);
-        yield return new Block.Table("", [new("item"), new("chosen"), new("grade"), new("what it states, and where from")],
+        yield return new Block.Table("", [new("item"), new("chosen"), new("grade"), new("what it states, and where from", Share: 2)],
             [.. InTreeOrder(sheet.Build).Select(s => One(s.Slot, s.Depth, sheet, names, measure))]);
     }
 
@@ -30,17 +30,23 @@ internal static class ItemBlocks
     {
         var space = sheet.Plan.Space;
         var runs = new List<Run>();
-        foreach (var g in option.Values.GroupBy(v => (Pattern: space.PatternOf(v.Key), v.Stated.Typed, v.Stated.Basis)))
+        foreach (var family in option.Values.GroupBy(v => (Pattern: space.PatternOf(v.Key), v.Stated.Basis)))
         {
-            var first = names.Key(space.KeyName(g.First().Key));
-            var places = g.Select(v => names.Key(space.KeyName(v.Key)).Where).Where(w => w.Length > 0).ToList();
-            var where = places.Count > 3 ? $" in all {places.Count} places" : places.Count > 0 ? $" {string.Join("; ", places)}" : "";
-            runs.Add($"{(runs.Count > 0 ? "\n" : "")}{first.Title}{where}: ");
-            runs.Add(Run.Strong(Shown.Value(g.First().Stated.Value, g.Key.Pattern, g.Key.Typed, measure)));
-            runs.Add(Run.Hint($" {ShopWords.Of(g.Key.Basis)}"));
+            runs.Add($"{(runs.Count > 0 ? "\n" : "")}{names.Key(space.KeyName(family.First().Key)).Title}: ");
+            var first = true;
+            foreach (var same in family.GroupBy(v => Shown.Value(v.Stated.Value, family.Key.Pattern, v.Stated.Typed, measure)))
+            {
+                var places = Places([.. same.Select(v => names.Key(space.KeyName(v.Key)).Where).Where(w => w.Length > 0)]);
+                runs.Add($"{(first ? "" : ", ")}{places}{(places.Length > 0 ? " " : "")}");
+                runs.Add(Run.Strong(same.Key));
+                first = false;
+            }
+            runs.Add(Run.Hint($", {ShopWords.Of(family.Key.Basis)}"));
         }
         return new([.. runs]);
     }
+
+    private static string Places(IReadOnlyList<string> places) => places.Count > 3 ? $"in all {places.Count} places" : string.Join(" and ", places);
 
     /// <summary>Every item under the one it belongs to, in the order they were listed. What belongs nowhere stands at the end.</summary>
     private static List<(Slot Slot, int Depth)> InTreeOrder(Build build)

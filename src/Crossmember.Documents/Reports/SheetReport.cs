@@ -51,8 +51,7 @@ public static class SheetReport
         {
             if (first) yield return new Block.Heading(2, "How it pulls and turns");
             first = false;
-            yield return new Block.Figure(chart.Title, new Picture.Curves(chart));
-            yield return CurveBlocks.Table(chart);
+            yield return new Block.Figure($"{chart.Title}. Its numbers stand in the report of that calculation.", new Picture.Curves(chart));
         }
     }
 

@@ -20,15 +20,15 @@ internal static class TotalBlocks
         yield return new Block.Facts(
         [
             new("Bought, with tax", Shown.Money(totals.CostTotal)),
-            new("Labour, mean hours at the shop's rates", totals.Labour.Count == 0 ? "-" : Shown.Money(Sum(totals.Labour.Values))),
-            new("Hours, mean of the estimates", Shown.Hours(totals.HoursTotal)),
+            new("Labour at the shop's rates", totals.Labour.Count == 0 ? "-" : Shown.Money(Sum(totals.Labour.Values))),
+            new("Hours, mean", Shown.Hours(totals.HoursTotal)),
             new("Mass, nobody aboard", totals.Mass.Kilograms is { } kg ? Shown.Mass(kg, measure) : ShopWords.DontKnow),
         ]);
         if (totals.Mass is { Kilograms: null, Missing.Count: > 0 } mass)
             yield return new Block.Paragraph(Run.Hint($"To know the mass, weigh: {string.Join(", ", mass.Missing.Select(m => ShopWords.Within(sheet.Build.Find(m)?.Title ?? m)))}."));
         if (totals.Originality is { } share) yield return new Block.Figure($"Originality: {Shown.Share(share)} of the vehicle, by the weight given to each item, stays as it was made", new Picture.Drawn(Proportion(share)));
         var counts = sheet.Findings().GroupBy(f => f.Finding.Verdict).ToDictionary(g => g.Key, g => g.Count());
-        yield return new Block.Paragraph(new([.. s_worstFirst.SelectMany(v => (Run[])[Run.Of(v), $" {counts.GetValueOrDefault(v)}   "])]));
+        yield return new Block.Paragraph(new([.. s_worstFirst.SelectMany((v, i) => (Run[])[i == 0 ? "Checks: " : " · ", Run.Of(v), $" {counts.GetValueOrDefault(v)}"])]));
     }
 
     public static IEnumerable<Block> Breakdown(Totals totals)

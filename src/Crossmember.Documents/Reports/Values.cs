@@ -1,3 +1,4 @@
+using System.Globalization;
 using Crossmember.Documents.Wording;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
@@ -18,6 +19,16 @@ internal static class Values
         value.IsNumber ? WithUnit(spec.Unit!.FromSi(value.Number), spec.Unit.Code)
         : value.Members is { } members ? string.Join("\n", members.Items.Select(i => $"{i.Name}: {AsFixed(spec, i.Value)}"))
         : value.Text ?? ShopWords.DontKnow;
+
+    /// <summary>An uncertainty to the two figures it deserves.</summary>
+    public static string Spread(double si, Dimension dimension, MeasureSystem measure)
+    {
+        var told = Display.Show(si, dimension, measure).Split(' ', 2);
+        if (!double.TryParse(told[0], CultureInfo.InvariantCulture, out var number) || number == 0) return string.Join(' ', told);
+        var digits = Math.Clamp(1 - (int)Math.Floor(Math.Log10(Math.Abs(number))), 0, 9);
+        told[0] = Figures.Short(Math.Round(number, digits));
+        return string.Join(' ', told);
+    }
 
     /// <summary>A number in one of our unit codes, its unit as it is printed.</summary>
     public static string WithUnit(double number, string? code) =>

@@ -16,7 +16,7 @@ internal static class BuildReports
     {
         var faults = new Faults();
         if (Cases.Of(sheet, calculation, wish.Measure, faults) is not { } cases) return Outcome.Faulty(build.Name, faults);
-        return wish.Write("calculation", CalculationReport.Of(cases, sheet, wish.Imprint(build, sheet)), cases.Any(c => c.Outcome.Findings.Any(f => f.Verdict == Verdict.Fail)));
+        return wish.Write("calculation", CalculationReport.Of(cases, sheet, wish.Imprint(build, sheet)), cases.Any(c => c.Findings.Any(f => f.Verdict == Verdict.Fail)));
     });
 
     private static Outcome With(NamedBuild build, string? scenario, Func<Sheet, Outcome> write)

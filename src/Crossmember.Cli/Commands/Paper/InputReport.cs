@@ -16,6 +16,6 @@ internal static class InputReport
         var faults = new Faults();
         var content = file == "-" ? NamedFile.ReadAll(terminal.In) : NamedFile.Read(file, faults);
         if (content is null || Case.Given(calculation, content, wish.Measure, faults) is not { } one) return Outcome.Faulty(file, faults);
-        return wish.Write("calculation", CalculationReport.Of(one, wish.Imprint()), one.Outcome.Findings.Any(f => f.Verdict == Verdict.Fail));
+        return wish.Write("calculation", CalculationReport.Of(one, wish.Imprint()), one.Findings.Any(f => f.Verdict == Verdict.Fail));
     }
 }

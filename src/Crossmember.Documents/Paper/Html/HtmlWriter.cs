@@ -32,7 +32,8 @@ public static class HtmlWriter
             case Block.Bullets b: List(html, b.Items); break;
             case Block.Notice n:
                 html.Append("<aside class=\"notice\"><p><strong>").Escaped(n.Title).Append("</strong></p>\n");
-                foreach (var item in n.Items) html.Append("<p>").Runs(item).Append("</p>\n");
+                if (n.Items.Count > 1) List(html, n.Items);
+                else foreach (var item in n.Items) html.Append("<p>").Runs(item).Append("</p>\n");
                 html.Append("</aside>\n");
                 break;
             case Block.Facts f:

@@ -17,7 +17,7 @@ internal sealed class BlockLayout(Typesetter type, Room room)
     {
         Block.Heading h => Heading(h),
         Block.Paragraph p => Spaced(Flow(p.Text, s_body, 0)),
-        Block.Bullets b => Spaced(b.Items.SelectMany(Bullet)),
+        Block.Bullets b => Spaced(b.Items.SelectMany(i => Bullet(i, s_body, 0))),
         Block.Notice n => Notice(n),
         Block.Facts f => Spaced(new FactsLayout(_lines, room).Of(f)),
         Block.Table t => new TableLayout(_lines, room).Of(t),
@@ -47,17 +47,17 @@ internal sealed class BlockLayout(Typesetter type, Room room)
         }
     }
 
-    private IEnumerable<Strip> Bullet(Text item)
+    private IEnumerable<Strip> Bullet(Text item, Style style, double indent)
     {
         var first = true;
-        foreach (var strip in Flow(item, s_body, Hanging))
+        foreach (var strip in Flow(item, style, indent + Hanging))
         {
             var marked = first;
             yield return strip with
             {
                 Draw = (pencil, y) =>
                 {
-                    if (marked) pencil.Box(3, y + (Text * 0.62), 3, 3, Ink.Quiet);
+                    if (marked) pencil.Box(indent + 2, y + (style.Size * 0.62), 2.6, 2.6, Ink.Quiet);
                     strip.Draw(pencil, y);
                 },
             };
@@ -68,7 +68,8 @@ internal sealed class BlockLayout(Typesetter type, Room room)
     /// <summary>A bar along the left edge holds it together wherever a page ends.</summary>
     private IEnumerable<Strip> Notice(Block.Notice notice)
     {
-        var inks = Flow(Run.Strong(notice.Title), s_notice with { Bold = true, Ink = s_bar }, Inset).Concat(notice.Items.SelectMany(i => Flow(i, s_notice, Inset))).ToList();
+        var inks = Flow(Run.Strong(notice.Title), s_notice with { Bold = true, Ink = s_bar }, Inset)
+            .Concat(notice.Items.SelectMany(i => notice.Items.Count > 1 ? Bullet(i, s_notice, Inset) : Flow(i, s_notice, Inset))).ToList();
         for (var i = 0; i < inks.Count; i++)
         {
             var strip = inks[i];

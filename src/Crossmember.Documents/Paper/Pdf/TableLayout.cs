@@ -21,7 +21,7 @@ internal sealed class TableLayout(Lines lines, Room room)
         if (table.Caption.Length > 0)
         {
             var caption = lines.Wrap(table.Caption, s_caption, room.Width);
-            yield return new(caption.Count * s_caption.Leading, (pencil, y) => pencil.Lines(caption, 0, y, s_caption)) { WithNext = true, Before = 4 };
+            yield return new((caption.Count * s_caption.Leading) + 2, (pencil, y) => pencil.Lines(caption, 0, y, s_caption)) { WithNext = true, Before = 4 };
         }
         yield return head with { WithNext = true };
         for (var i = 0; i < table.Rows.Count; i++)
@@ -55,14 +55,14 @@ internal sealed class TableLayout(Lines lines, Room room)
         if (most.Sum() <= free) return most;
         // A single word wider than its share of the page is parted.
         for (var c = 0; c < columns; c++) least[c] = Math.Min(least[c], Math.Max(free / columns, free - least.Sum() + least[c]));
-        return Level(least, most, free);
+        return Level(least, most, [.. table.Columns.Select(c => c.Share)], free);
     }
 
-    /// <summary>One width for all, but no column below its least nor above its most.</summary>
-    private static double[] Level(double[] least, double[] most, double free)
+    /// <summary>To each the same by its share, but no column below its least nor above its most.</summary>
+    private static double[] Level(double[] least, double[] most, double[] shares, double free)
     {
         double low = 0, high = free;
-        double[] At(double level) => [.. least.Zip(most, (l, m) => Math.Max(l, Math.Min(level, m)))];
+        double[] At(double level) => [.. least.Select((l, c) => Math.Max(l, Math.Min(level * shares[c], most[c])))];
         for (var i = 0; i < 50; i++)
         {
             var middle = (low + high) / 2;
