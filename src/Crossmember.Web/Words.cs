@@ -11,6 +11,7 @@ public static class Words
     public const string Builds = "Builds";
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";
+    public const string Paper = "Paper";
     public const string Item = "item";
     public const string WhatIf = "what-if";
     public const string KnockOn = "knock-on";

@@ -91,7 +91,7 @@ internal static class CaseBlocks
             ? $" ± {Values.Spread(s, dimension, measure)}" : "";
 
     private static Block.Table Findings(Case one, MeasureSystem measure) => new("What the checks say", [new("verdict"), new("check"), new("what it says"), new("value and limit", true)],
-        [.. one.Findings.OrderByDescending(f => f.Verdict).Select(f => new Row([Run.Of(f.Verdict), Asks(one, f), Said(f, measure), Shown.Compared(f, measure) ?? ""]))]);
+        [.. one.Findings.OrderByDescending(f => f.Verdict).Select(f => new Row([Run.Of(f.Verdict), Asks(one, f), Said(f, measure), Shown.Compared(f, measure, "\n") ?? ""]))]);
 
     private static string Asks(Case one, Finding finding) => ShopWords.Sentence(one.Calculation.About.Checks.FirstOrDefault(c => c.Id == finding.Check)?.Asks ?? finding.Check);
 

@@ -41,7 +41,7 @@ internal static class ItemBlocks
                 runs.Add(Run.Strong(same.Key));
                 first = false;
             }
-            runs.Add(Run.Hint($", {ShopWords.Of(family.Key.Basis)}"));
+            runs.Add(Run.Hint($" ({ShopWords.Of(family.Key.Basis)})"));
         }
         return new([.. runs]);
     }

@@ -32,9 +32,10 @@ public static class Shown
         : $"{Engineering.Quantities.Figures.Short(number)} {code}";
 
     /// <summary>What a check compared, in the reader's units; null where it compared no numbers.</summary>
-    public static string? Compared(Finding finding, MeasureSystem system) =>
+    /// <param name="between">What stands between the value and its limit.</param>
+    public static string? Compared(Finding finding, MeasureSystem system, string between = ", ") =>
         finding is { Value: { } value, Limit: { } limit, Sense: { } sense, Unit: { } unit } && unit != "1"
-            ? $"{Number(value, unit, system)}, {(sense == Sense.AtMost ? "at most" : "at least")} {Number(limit, unit, system)}" : null;
+            ? $"{Number(value, unit, system)}{between}{(sense == Sense.AtMost ? "at most" : "at least")} {Number(limit, unit, system)}" : null;
 
     public static string Value(Value value, ParameterPattern pattern, string? typed, MeasureSystem system) =>
         value.IsAbsent ? ShopWords.DontKnow

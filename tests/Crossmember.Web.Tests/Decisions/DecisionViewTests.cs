@@ -6,7 +6,6 @@ using Crossmember.Engineering.Reading;
 using Crossmember.Storage;
 using Crossmember.Web.Features;
 using Crossmember.Web.Features.Decisions;
-using Crossmember.Web.Features.Figures;
 
 namespace Crossmember.Web.Tests.Decisions;
 

@@ -16,10 +16,12 @@ internal sealed class Lines(Typesetter type)
     /// <summary>Where a word that is wider than the line is parted, before it is parted anywhere.</summary>
     private static readonly SearchValues<char> s_seams = SearchValues.Create("-/.,_=[](");
 
+    private const double Slack = 0.01; // points, for sums of fractions
+
     private readonly record struct Atom(string Letters, Style Style, double Space, Verdict? Mark, double Width);
 
     /// <summary>The widest word: no column is made narrower if that can be helped.</summary>
-    public double Narrowest(Text text, Style style) => Atoms(text, style).Select(a => a.Width).DefaultIfEmpty().Max();
+    public double Narrowest(Text text, Style style) => Whole(Atoms(text, style)).Select(w => w.Sum(a => a.Width)).DefaultIfEmpty().Max();
 
     /// <summary>The width of the whole text on one line.</summary>
     public double Widest(Text text, Style style) => text.Plain.Contains('\n', StringComparison.Ordinal) ? Wrap(text, style, double.MaxValue).Max(l => l.Width) : Atoms(text, style).Sum(a => a.Space + a.Width);
@@ -34,19 +36,41 @@ internal sealed class Lines(Typesetter type)
             lines.Add(new(line, x));
             (line, x) = ([], 0);
         }
-        foreach (var atom in Atoms(text, style).SelectMany(a => Parted(a, width)))
+        void Put(Atom atom)
         {
-            if (atom.Letters == "\n") End();
-            else
+            if (line.Count > 0 && x + atom.Width > width + Slack) End();
+            line.Add(new(atom.Letters, atom.Style, x, atom.Mark));
+            x += atom.Width;
+        }
+        foreach (var word in Whole(Atoms(text, style)))
+        {
+            if (word[0].Letters == "\n")
             {
-                if (line.Count > 0 && x + atom.Space + atom.Width > width + 0.01) End();
-                if (line.Count > 0) x += atom.Space;
-                line.Add(new(atom.Letters, atom.Style, x, atom.Mark));
-                x += atom.Width;
+                End();
+                continue;
             }
+            if (line.Count > 0 && x + word[0].Space + word.Sum(a => a.Width) > width + Slack) End();
+            if (line.Count > 0) x += word[0].Space;
+            foreach (var piece in word.SelectMany(a => Parted(a, width))) Put(piece);
         }
         if (line.Count > 0 || lines.Count == 0) End();
         return lines;
+    }
+
+    /// <summary>What stands together without a space, such as a word in bold and the comma after it, is one word.</summary>
+    private static IEnumerable<List<Atom>> Whole(IEnumerable<Atom> atoms)
+    {
+        var word = new List<Atom>();
+        foreach (var atom in atoms)
+        {
+            if (word.Count > 0 && (atom.Space > 0 || atom.Letters == "\n" || word[0].Letters == "\n"))
+            {
+                yield return word;
+                word = [];
+            }
+            word.Add(atom);
+        }
+        if (word.Count > 0) yield return word;
     }
 
     /// <summary>Words with the space before them; a verdict and its shape are one.</summary>
