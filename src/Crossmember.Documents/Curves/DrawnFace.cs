@@ -3,7 +3,7 @@ using SkiaSharp;
 
 namespace Crossmember.Documents.Curves;
 
-/// <summary>The desk's text face, from inside the program: no picture depends on what fonts a machine has.</summary>
+/// <summary>The desk's text face, from inside the program: no picture depends on what fonts a machine has. Its digits are all of one width.</summary>
 internal sealed class DrawnFace : IFontResolver
 {
     public const string Name = "Desk Text";

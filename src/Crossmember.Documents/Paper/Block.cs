@@ -37,7 +37,7 @@ public abstract record Block
 public sealed record Named(string Name, Text Value);
 
 /// <summary>A column of a table.</summary>
-/// <param name="Figures">Numbers: to the right, each digit of one width.</param>
+/// <param name="Figures">Numbers: to the right, one under the other.</param>
 /// <param name="Share">How much of the room it may take where not everything fits on one line, beside the others' 1.</param>
 public sealed record Column(string Title, bool Figures = false, double Share = 1);
 

@@ -34,8 +34,24 @@ internal sealed partial class ReadBack : IDisposable
     public static ReadBack Written(params Block[] blocks) => Written(Of(blocks));
 
     /// <summary>The words of a page between its head and its foot, in the order they were drawn.</summary>
-    public static IReadOnlyList<string> Body(Page page) =>
-        [.. page.GetWords().Where(w => w.BoundingBox.Bottom > PageSize.Margin + 14 && w.BoundingBox.Top < page.Height - PageSize.Margin - 12).Select(w => w.Text)];
+    public static IReadOnlyList<string> Body(Page page)
+    {
+        var words = new List<string>();
+        Letter? last = null;
+        foreach (var letter in page.Letters.Where(l => l.StartBaseLine.Y > PageSize.Margin + 14 && l.StartBaseLine.Y < page.Height - PageSize.Margin - 14))
+        {
+            // A word ends where a space stands, another line begins, or the next letter stands off by a tenth of its size.
+            var goesOn = last is not null && Math.Abs(last.EndBaseLine.Y - letter.StartBaseLine.Y) < 0.1 && Math.Abs(letter.StartBaseLine.X - last.EndBaseLine.X) < 0.1 * letter.PointSize;
+            if (string.IsNullOrWhiteSpace(letter.Value)) last = null;
+            else
+            {
+                if (goesOn) words[^1] += letter.Value;
+                else words.Add(letter.Value);
+                last = letter;
+            }
+        }
+        return words;
+    }
 
     public IReadOnlyList<string> Words => [.. Pages.SelectMany(Body)];
 

@@ -137,6 +137,6 @@ public sealed class CalculationReportTests
     [Theory]
     [InlineData(0.11226, "0.11")]
     [InlineData(20, "20")]
-    [InlineData(1234.5, "1235")]
+    [InlineData(1234.6, "1235")]
     public void An_uncertainty_has_the_figures_it_deserves(double spread, string told) => Assert.Equal(told, Values.Spread(spread, Dimension.Dimensionless, MeasureSystem.Metric));
 }

@@ -18,7 +18,9 @@ internal static class Demo
     public static Sheet Sheet(string name, string scenario = "working")
     {
         var file = File(name);
-        return new EvaluationPlan(Catalogue.Shipped, file.Build).Evaluate(file.Build, file.Shop, scenario == Option.AsFound ? null : file.Build.Scenarios[scenario]);
+        // A file has no position; as if it had been imported.
+        var build = file.Build with { Position = 41 };
+        return new EvaluationPlan(Catalogue.Shipped, build).Evaluate(build, file.Shop, scenario == Option.AsFound ? null : build.Scenarios[scenario]);
     }
 
     public static OpenedFile File(string name)

@@ -31,6 +31,8 @@ internal sealed class FigureLayout(Lines lines, Room room)
         return new(size.Height * scale, (pencil, y) =>
         {
             var plot = CurvePlot.Of(chart, size, new PixelPens());
+            // Clearing would lay all that is on the page already into a group behind a mask.
+            plot.RenderManager.ClearCanvasBeforeEachRender = false;
             var place = new PixelRect(0, size.Width, size.Height, 0);
             // The key takes its room only once it has been drawn: the first time is thrown away.
             using (var settling = new SKPictureRecorder()) plot.Render(settling.BeginRecording(new(0, 0, size.Width, size.Height)), place);

@@ -86,7 +86,7 @@ internal sealed class Lines(Typesetter type)
                 if (word == "\n") { yield return new("\n", own, 0, null, 0); spaced = false; continue; }
                 var printed = Typesetter.Printable(word);
                 var shape = run.Mark is null ? 0 : VerdictShape.Room(own.Size);
-                yield return new(printed, own, spaced ? type.Width(" ", own with { Tabular = false }) : 0, run.Mark, type.Width(printed, own) + shape);
+                yield return new(printed, own, spaced ? type.Width(" ", own) : 0, run.Mark, type.Width(printed, own) + shape);
                 spaced = false;
             }
         }

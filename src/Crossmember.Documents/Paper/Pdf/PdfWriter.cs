@@ -68,7 +68,9 @@ public static class PdfWriter
 
     private static SKDocumentPdfMetadata Told(Document document) => new()
     {
-        Title = document.Title, Subject = document.Running, Creator = "Crossmember", Creation = document.Made.UtcDateTime, Modified = document.Made.UtcDateTime, RasterDpi = 300, EncodingQuality = 101,
+        Title = document.Title, Subject = document.Running, Creator = "Crossmember", Creation = document.Made.UtcDateTime, Modified = document.Made.UtcDateTime, EncodingQuality = 101,
+        // The page itself is rounded to it: at ten to the millimetre both papers come out whole.
+        RasterDpi = 254,
     };
 }
 

@@ -7,9 +7,9 @@ internal sealed class TableLayout(Lines lines, Room room)
 {
     private const double Gutter = 10, Padding = 2.6, Indent = 9, After = 10;
 
-    private static readonly Style s_cell = new(8.5, Ink.Text), s_figure = s_cell with { Tabular = true }, s_head = new(7.5, Ink.Quiet, true), s_caption = new(9.5, Ink.Text, true);
+    private static readonly Style s_cell = new(8.5, Ink.Text), s_head = new(7.5, Ink.Quiet, true), s_caption = new(9.5, Ink.Text, true);
 
-    private sealed record Laid(IReadOnlyList<IReadOnlyList<TextLine>> Cells, IReadOnlyList<double> X, IReadOnlyList<Style> Styles, bool Group)
+    private sealed record Laid(IReadOnlyList<IReadOnlyList<TextLine>> Cells, IReadOnlyList<double> X, Style Style)
     {
         public int Lines => Cells.Max(c => c.Count);
     }
@@ -41,14 +41,13 @@ internal sealed class TableLayout(Lines lines, Room room)
         double[] least = new double[columns], most = new double[columns];
         for (var c = 0; c < columns; c++)
         {
-            var style = StyleOf(table.Columns[c]);
             least[c] = lines.Narrowest(table.Columns[c].Title, s_head);
             most[c] = lines.Widest(table.Columns[c].Title, s_head);
             foreach (var row in table.Rows.Where(r => !r.Group && c < r.Cells.Count))
             {
                 var indent = c == 0 ? row.Depth * Indent : 0;
-                least[c] = Math.Max(least[c], indent + lines.Narrowest(row.Cells[c], style));
-                most[c] = Math.Max(most[c], indent + lines.Widest(row.Cells[c], style));
+                least[c] = Math.Max(least[c], indent + lines.Narrowest(row.Cells[c], s_cell));
+                most[c] = Math.Max(most[c], indent + lines.Widest(row.Cells[c], s_cell));
             }
         }
         var free = room.Width - (Gutter * (columns - 1));
@@ -74,11 +73,9 @@ internal sealed class TableLayout(Lines lines, Room room)
         return sum <= free ? found : [.. found.Select(w => w * free / sum)];
     }
 
-    private static Style StyleOf(Column column) => column.Figures ? s_figure : s_cell;
-
     private Strip Head(Block.Table table, double[] widths)
     {
-        var laid = Lay([.. table.Columns.Select(c => (Text)c.Title)], table, widths, 0, _ => s_head);
+        var laid = Lay([.. table.Columns.Select(c => (Text)c.Title)], table, widths, 0, s_head);
         double all = All(widths), height = (laid.Lines * s_head.Leading) + Padding;
         return new(height + 1, (pencil, y) =>
         {
@@ -90,8 +87,8 @@ internal sealed class TableLayout(Lines lines, Room room)
     private IEnumerable<Strip> RowOf(Block.Table table, Row row, double[] widths, Strip head)
     {
         var laid = row.Group
-            ? new([lines.Wrap(row.Cells[0], s_cell, All(widths))], [0], [s_cell], true)
-            : Lay(row.Cells, table, widths, row.Depth * Indent, c => StyleOf(table.Columns[c]));
+            ? new([lines.Wrap(row.Cells[0], s_cell, All(widths))], [0], s_cell)
+            : Lay(row.Cells, table, widths, row.Depth * Indent, s_cell);
         // Only a row that no page can hold is parted.
         var most = Math.Max(1, (int)((room.Height - head.Height - (2 * Padding)) / s_cell.Leading) - 1);
         for (var from = 0; from < laid.Lines; from += most)
@@ -108,7 +105,7 @@ internal sealed class TableLayout(Lines lines, Room room)
         }
     }
 
-    private Laid Lay(IReadOnlyList<Text> cells, Block.Table table, double[] widths, double indent, Func<int, Style> style)
+    private Laid Lay(IReadOnlyList<Text> cells, Block.Table table, double[] widths, double indent, Style style)
     {
         var made = new List<IReadOnlyList<TextLine>>();
         var x = new List<double>();
@@ -116,19 +113,19 @@ internal sealed class TableLayout(Lines lines, Room room)
         for (var c = 0; c < widths.Length; c++)
         {
             var own = c == 0 ? indent : 0;
-            var wrapped = lines.Wrap(c < cells.Count ? cells[c] : "", style(c), widths[c] - own);
+            var wrapped = lines.Wrap(c < cells.Count ? cells[c] : "", style, widths[c] - own);
             // Numbers and their title end at the right edge, line by line.
             made.Add(!table.Columns[c].Figures ? wrapped
                 : [.. wrapped.Select(l => l with { Words = [.. l.Words.Select(w => w with { X = w.X + widths[c] - own - l.Width })] })]);
             x.Add(left + own);
             left += widths[c] + Gutter;
         }
-        return new(made, x, [.. Enumerable.Range(0, widths.Length).Select(style)], false);
+        return new(made, x, style);
     }
 
     private static void Draw(Pencil pencil, Laid laid, double y, int from, int count)
     {
-        for (var c = 0; c < laid.Cells.Count; c++) pencil.Lines(laid.Cells[c].Skip(from).Take(count), laid.X[c], y, laid.Styles[c]);
+        for (var c = 0; c < laid.Cells.Count; c++) pencil.Lines(laid.Cells[c].Skip(from).Take(count), laid.X[c], y, laid.Style);
     }
 
     private static double All(double[] widths) => widths.Sum() + (Gutter * (widths.Length - 1));
