@@ -4,7 +4,7 @@ using Crossmember.Engineering.Calculations;
 namespace Crossmember.Documents.Paper;
 
 /// <summary>The shape and colour that a verdict bears beside its word, on a square of 16 by 16 as the desk draws it.</summary>
-internal static class VerdictShape
+public static class VerdictShape
 {
     public const double Grid = 16;
 

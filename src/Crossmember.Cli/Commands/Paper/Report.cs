@@ -27,7 +27,7 @@ internal static class Report
         return new("report", "Writes a document as PDF or as a page that stands by itself.",
             "crossmember report sheet packhorse --scenario carried --out packhorse.pdf",
             "crossmember report calculation packhorse --calculation driveline.cruise --out cruise.html --measure metric",
-            "crossmember report calculation --calculation tires.dimensions --input tire.json --out tire.pdf --paper a4")
+            "echo '{\"size\":\"33x10.50R15LT\"}' | crossmember report calculation --calculation tires.dimensions --input - --out tire.pdf --paper a4")
         {
             Arguments = { kind, build }, Options = { scenario, calculation, input, to, measure, paper, at },
             Runs = (line, terminal) => Wish.Of(line.GetRequiredValue(to), line.GetValue(measure), line.GetValue(paper), line.GetValue(at), out var misused) is { } wish
