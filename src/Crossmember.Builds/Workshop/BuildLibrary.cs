@@ -37,6 +37,9 @@ public sealed class BuildLibrary(IJournalStore store, ISnapshotStore snapshots, 
     /// <summary>A build as it stood at a position.</summary>
     public StreamState At(string id, long position) => Fold(id, position);
 
+    /// <summary>When the entry at a position of a build was recorded; null where there is none.</summary>
+    public DateTimeOffset? Recorded(string id, long position) => store.Pick(id, [position]) is [var entry] ? entry.Recorded : null;
+
     /// <summary>The shop as it stands now.</summary>
     public ShopFacts Shop()
     {

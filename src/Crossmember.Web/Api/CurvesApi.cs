@@ -3,7 +3,6 @@ using Crossmember.Documents.Curves;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Engineering.Reading;
 using Crossmember.Web.Features;
-using Crossmember.Web.Features.Figures;
 using Microsoft.AspNetCore.Mvc;
 
 namespace Crossmember.Web.Api;
@@ -31,7 +30,7 @@ public static class CurvesApi
         if (charts.Count == 0) return NotThere(file, $"'{instance}' draws no curve here", WhatIsMissing(now.Instance(instance)!));
         if (which < 1 || which > charts.Count) return NotThere("picture", $"there is no picture {which}", $"1 to {charts.Count}");
         return Written(charts[which - 1], Path.GetExtension(file)) is not var (content, type) ? NotThere(file, $"'{Path.GetExtension(file)}' is no kind of file that a curve is written as", Endings)
-            : Sent(content, type, $"{id}-{file}", context);
+            : SafeFiles.Send(content, type, $"{id}-{file}", context);
     }
 
     private static (byte[] Content, string Type)? Written(CurveChart chart, string ending) => ending switch
@@ -41,14 +40,6 @@ public static class CurvesApi
         ".csv" => (CurveCsv.Write(chart), "text/csv; charset=utf-8"),
         _ => null,
     };
-
-    private static IResult Sent(byte[] content, string type, string name, HttpContext context)
-    {
-        // Names that people typed stand in these files: they are shown or saved, never run.
-        context.Response.Headers.XContentTypeOptions = "nosniff";
-        context.Response.Headers.ContentSecurityPolicy = "sandbox; default-src 'none'; style-src 'unsafe-inline'";
-        return Results.File(content, type, name);
-    }
 
     private static IEnumerable<string> Known(Sheet sheet) => sheet.Instances.OfType<InstanceState>().Select(i => i.Instance.Id);
 
