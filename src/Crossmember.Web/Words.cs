@@ -11,6 +11,8 @@ public static partial class Words
     public const string Builds = "Builds";
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";
+    public const string Bench = "Bench";
+    public const string TheseInputs = "these inputs";
     public const string Item = "item";
     public const string WhatIf = "what-if";
     public const string KnockOn = "knock-on";
@@ -82,6 +84,13 @@ public static partial class Words
         : option == Option.AsFound ? "As found" : option;
 
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..].TrimEnd('.');
+
+    /// <summary>A sentence with its full stop.</summary>
+    public static string Stopped(string text) => text.Length == 0 || text[^1] is '.' or '!' or '?' ? text : text + ".";
+
+    /// <summary>What is left to a limit as a share of it, or how far beyond it is.</summary>
+    public static string Margin(double margin) => Math.Abs(margin) < 0.0005 ? "right at the limit"
+        : $"{(100 * Math.Abs(margin)).ToString(Math.Abs(margin) < 0.1 ? "0.0" : "0", System.Globalization.CultureInfo.InvariantCulture)} % {(margin > 0 ? "left to the limit" : "beyond the limit")}";
 
     /// <summary>A title in the middle of a sentence: its first letter small, unless it is a word by itself, as in U-bolts.</summary>
     public static string Within(string title) => title.Length > 1 && char.IsLower(title[1]) ? char.ToLowerInvariant(title[0]) + title[1..] : title;

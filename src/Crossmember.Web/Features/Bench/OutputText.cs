@@ -1,0 +1,27 @@
+using System.Globalization;
+using Crossmember.Engineering.Calculations;
+using Crossmember.Engineering.Quantities;
+using Crossmember.Web.Features.Figures;
+
+namespace Crossmember.Web.Features.Bench;
+
+/// <summary>Outputs for reading, and as <c>calc run</c> writes them.</summary>
+public static class OutputText
+{
+    public static string Of(OutputSpec spec, Value value, MeasureSystem measure) =>
+        value.IsNumber ? Shown.Number(spec.Unit!.FromSi(value.Number), spec.Unit.Code, measure)
+        : value.Members is { } members ? string.Join(", ", members.Items.Select(m => $"{m.Name} {Of(spec, m.Value, measure)}"))
+        : value.Text ?? Words.DontKnow;
+
+    /// <summary>In the output's own unit, to the last figure.</summary>
+    public static string Exact(OutputSpec spec, Value value) =>
+        value.IsNumber ? spec.Unit!.FromSi(value.Number).ToString("R", CultureInfo.InvariantCulture) : value.Text ?? "";
+
+    /// <summary>The first output that is known, for a list; null where none is.</summary>
+    public static string? Headline(Calculation calculation, Outcome outcome, MeasureSystem measure)
+    {
+        for (var i = 0; i < outcome.Outputs.Count; i++)
+            if (!outcome.Outputs[i].IsAbsent) return Of(calculation.OutputSpecs[i], outcome.Outputs[i], measure);
+        return null;
+    }
+}
