@@ -5,12 +5,13 @@ using Crossmember.Web.Features.Decisions;
 
 namespace Crossmember.Web.Features.Bench;
 
-/// <summary>One instance in the list: for what it is, its worst verdict, its first number.</summary>
+/// <summary>One instance in the list: for what it is, its worst verdict, the number that tells most.</summary>
 /// <param name="Worst">Null where it raises no check.</param>
-public sealed record BenchLine(string Id, string Where, Verdict? Worst, string? Headline);
+public sealed record BenchLine(string Id, string Where, Verdict? Worst, string Headline);
 
-/// <summary>A calculation with its instances in a build.</summary>
-public sealed record BenchGroup(Calculation Calculation, IReadOnlyList<BenchLine> Lines)
+/// <summary>A calculation with its instances in a build, worst first.</summary>
+/// <param name="Tells">What the numbers of the lines are.</param>
+public sealed record BenchGroup(Calculation Calculation, string Tells, IReadOnlyList<BenchLine> Lines)
 {
     public Verdict? Worst => Lines.Max(l => l.Worst);
 }
@@ -24,8 +25,7 @@ public sealed record BenchIndex(IReadOnlyList<BenchGroup> Groups, IReadOnlyList<
     public static BenchIndex Of(Sheet sheet, MeasureSystem measure)
     {
         var groups = sheet.Instances.OfType<InstanceState>().GroupBy(i => i.Instance.Calculation)
-            .Select(g => new BenchGroup(g.Key, [.. g.Select(i => Line(i, sheet, measure)).OrderByDescending(l => l.Worst is null ? -1 : (int)l.Worst)]))
-            .OrderByDescending(g => g.Worst is null ? -1 : (int)g.Worst).ThenBy(g => g.Calculation.About.Title, StringComparer.Ordinal).ToList();
+            .Select(g => Group(g.Key, [.. g], sheet, measure)).OrderByDescending(g => Rank(g.Worst)).ThenBy(g => g.Calculation.About.Title, StringComparer.Ordinal).ToList();
         var used = groups.Select(g => g.Calculation).ToHashSet();
         return new(groups, [.. CalculationList.All.Where(c => !used.Contains(c)).Select(c => new BenchUnused(c, Why(c, sheet)))]);
     }
@@ -35,12 +35,21 @@ public sealed record BenchIndex(IReadOnlyList<BenchGroup> Groups, IReadOnlyList<
         [.. sheet.Instances.OfType<InstanceState>().Where(i => i.Instance.Calculation.Id == calculation)];
 
     /// <summary>The place that an instance is for, in words; empty where there is but one.</summary>
-    public static string Where(Sheet sheet, Instance instance) => new RowNames(sheet.Plan, sheet.Build).Finding(instance.Id + "/").Where;
+    public static string Where(Sheet sheet, Instance instance) =>
+        new RowNames(sheet.Plan, sheet.Build).Finding(instance.Id + "/").Where is var where && where is ['(', .. var only, ')'] ? only : where;
 
     public static Verdict? Worst(InstanceState state) => Sheet.FindingsOf(state).Select(f => (Verdict?)f.Finding.Verdict).Max();
 
-    private static BenchLine Line(InstanceState state, Sheet sheet, MeasureSystem measure) =>
-        new(state.Instance.Id, Where(sheet, state.Instance), Worst(state), OutputText.Headline(state.Instance.Calculation, state.Outcome, measure));
+    private static BenchGroup Group(Calculation calculation, IReadOnlyList<InstanceState> states, Sheet sheet, MeasureSystem measure)
+    {
+        // The first output, or where no instance knows it the first that one knows: all lines tell the same thing.
+        var told = Math.Max(0, Enumerable.Range(0, calculation.OutputSpecs.Count).ToList().FindIndex(o => states.Any(s => !s.Outcome.Outputs[o].IsAbsent)));
+        var spec = calculation.OutputSpecs[told];
+        return new(calculation, spec.About.Meaning, [.. states.Select(s => new BenchLine(s.Instance.Id, Where(sheet, s.Instance), Worst(s), OutputText.Of(spec, s.Outcome.Outputs[told], measure)))
+            .OrderByDescending(l => Rank(l.Worst))]);
+    }
+
+    private static int Rank(Verdict? verdict) => verdict is { } v ? (int)v : -1;
 
     private static string Why(Calculation calculation, Sheet sheet)
     {

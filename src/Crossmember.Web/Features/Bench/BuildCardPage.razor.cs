@@ -156,7 +156,7 @@ public sealed partial class BuildCardPage
     /// <summary>What is tried stands in the address: it survives a reload and can be sent.</summary>
     private void Keep()
     {
-        if (_work.Input == _address) return;
+        if (_work.Input == (Input ?? "{}")) return;
         (_address, _shown) = (_work.Input, (Id, Instance, _sheet.Scenario));
         Nav.NavigateTo(BenchAddress.Of(Id, _sheet.Scenario, Instance, _address), replace: true);
     }

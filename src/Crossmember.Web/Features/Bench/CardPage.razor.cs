@@ -131,7 +131,7 @@ public sealed partial class CardPage
     /// <summary>What is typed stands in the address, also what cannot be read: nothing typed is lost, and the card can be sent.</summary>
     private void Keep()
     {
-        if (_work!.Input == _address) return;
+        if (_work!.Input == (Input ?? "{}")) return;
         _address = _work.Input;
         _addressFaults = [];
         Nav.NavigateTo(BenchAddress.Of(Id, _address), replace: true);

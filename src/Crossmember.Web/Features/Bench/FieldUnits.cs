@@ -22,7 +22,8 @@ public sealed record FieldUnits(Unit? X, Unit? Y)
     public string? Range(InputSpec spec)
     {
         if (spec.Unit is not { } own || spec.Form == Form.Curve || X is null) return null;
-        string Told(double bound) => Engineering.Quantities.Figures.Short(X.FromSi(own.ToSi(bound)));
+        // What another unit makes of a round bound is told as roughly as it was meant.
+        string Told(double bound) => X == own ? Engineering.Quantities.Figures.Short(bound) : Documents.Curves.CurveWords.Rounded(X.FromSi(own.ToSi(bound)));
         var symbol = Symbol(X) is { Length: > 0 } s ? " " + s : "";
         return (double.IsFinite(spec.About.Low), double.IsFinite(spec.About.High)) switch
         {

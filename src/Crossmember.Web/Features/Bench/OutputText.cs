@@ -16,12 +16,4 @@ public static class OutputText
     /// <summary>In the output's own unit, to the last figure.</summary>
     public static string Exact(OutputSpec spec, Value value) =>
         value.IsNumber ? spec.Unit!.FromSi(value.Number).ToString("R", CultureInfo.InvariantCulture) : value.Text ?? "";
-
-    /// <summary>The first output that is known, for a list; null where none is.</summary>
-    public static string? Headline(Calculation calculation, Outcome outcome, MeasureSystem measure)
-    {
-        for (var i = 0; i < outcome.Outputs.Count; i++)
-            if (!outcome.Outputs[i].IsAbsent) return Of(calculation.OutputSpecs[i], outcome.Outputs[i], measure);
-        return null;
-    }
 }
