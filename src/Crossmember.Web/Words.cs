@@ -13,6 +13,8 @@ public static class Words
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";
     public const string Paper = "Paper";
+    public const string Bench = "Bench";
+    public const string TheseInputs = "these inputs";
     public const string Item = "item";
     public const string WhatIf = "what-if";
     public const string KnockOn = "knock-on";
@@ -46,6 +48,13 @@ public static class Words
     public static string OptionTitle(Slot slot, string option) => ShopWords.OptionTitle(slot, option);
 
     public static string Sentence(string text) => ShopWords.Sentence(text);
+
+    /// <summary>A sentence with its full stop.</summary>
+    public static string Stopped(string text) => text.Length == 0 || text[^1] is '.' or '!' or '?' ? text : text + ".";
+
+    /// <summary>What is left to a limit as a share of it, or how far beyond it is.</summary>
+    public static string Margin(double margin) => Math.Abs(margin) < 0.0005 ? "right at the limit"
+        : $"{(100 * Math.Abs(margin)).ToString(Math.Abs(margin) < 0.1 ? "0.0" : "0", System.Globalization.CultureInfo.InvariantCulture)} % {(margin > 0 ? "left to the limit" : "beyond the limit")}";
 
     /// <summary>A title in the middle of a sentence: its first letter small, unless it is a word by itself, as in U-bolts.</summary>
     public static string Within(string title) => ShopWords.Within(title);

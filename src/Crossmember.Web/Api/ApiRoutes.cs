@@ -15,6 +15,7 @@ public static class ApiRoutes
         api.MapGet("/report/{file}", ReportsApi.OfInput);
         api.MapPost("/report/{file}", ReportsApi.OfBody);
         api.MapGet("/papers/{file}", PapersApi.Get);
+        api.MapGet("/calc/{id}/{file}", CalculationCurvesApi.Get);
         api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
         api.MapPost("/import", BuildsApi.Import).TakesLargeBodies();
         api.MapPost("/attachments", AttachmentsApi.Post).TakesLargeBodies();

@@ -32,6 +32,10 @@
       }
     },
     forget(key) { store.set('draft.' + key, null); },
+    // Every draft whose key begins so.
+    forgetAll(start) {
+      try { for (const key of Object.keys(localStorage)) if (key.startsWith('desk.draft.' + start)) localStorage.removeItem(key); } catch { /* a private window keeps nothing */ }
+    },
   };
 
   addEventListener('input', e => { if (e.target.dataset?.draft) store.set('draft.' + e.target.dataset.draft, e.target.value || null); });
@@ -77,8 +81,8 @@
     // A page says which of its buttons and links a key presses.
     const named = [...document.querySelectorAll('[data-key]')].find(x => x.dataset.key === e.key);
     if (named) { e.preventDefault(); named.click(); }
-    const place = { t: '', b: 'builds' }[e.key];
-    if (place !== undefined) location.href = document.baseURI + place;
+    const place = { t: '', b: 'builds', c: 'bench' }[e.key];
+    if (place !== undefined && !named) location.href = document.baseURI + place;
     if (e.key === '/' && !search) { e.preventDefault(); location.href = document.baseURI + 'search'; }
     if (e.key === '/' && search) { e.preventDefault(); document.querySelector('.items')?.classList.add('open'); search.focus(); }
     if (e.key === '?') { e.preventDefault(); document.getElementById('keys')?.showModal(); }
