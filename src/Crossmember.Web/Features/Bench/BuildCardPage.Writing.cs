@@ -66,7 +66,7 @@ public sealed partial class BuildCardPage
         if (outcome is AppendOutcome.Conflict { Last: var last }) _clash = new(fact, last);
         Reload();
         if (outcome is not AppendOutcome.Appended) return false;
-        (_said, _own) = ($"Kept: {fact.Person} {EntryWords.Say(fact, _view!.Build, Find)}.", fact.Corrects is null ? fact : null);
+        (_said, _own) = (Words.Stopped($"Kept: {fact.Person} {EntryWords.Say(fact, _view!.Build, Find)}"), fact.Corrects is null ? fact : null);
         return true;
     }
 
