@@ -88,7 +88,7 @@ public abstract class BuildPage : ComponentBase, IDisposable
         var kept = Pen.Write(facts, () => "");
         Reload();
         if (!kept) return false;
-        Pen.Say($"Kept: {facts[0].Person} {EntryWords.Say(facts, Build, Find)}.");
+        Pen.Say(Words.Stopped($"Kept: {facts[0].Person} {EntryWords.Say(facts, Build, Find)}"));
         AfterWriting();
         return true;
     }
