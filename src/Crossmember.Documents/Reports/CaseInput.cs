@@ -48,10 +48,12 @@ internal sealed class SheetInputs(Sheet sheet, MeasureSystem measure)
         };
     }
 
-    /// <summary>The items whose options in effect state a key.</summary>
+    /// <summary>The items whose options in effect state a key; where one overrides the others, that one.</summary>
     private string? Stating(int key)
     {
-        var by = sheet.InEffect.OfType<CompiledOption>().Where(o => o.Values.Any(v => v.Key == key)).Select(o => $"{o.Slot.Title}, {ShopWords.Within(ShopWords.OptionTitle(o.Slot, o.Body.Id))}").ToList();
+        var stating = sheet.InEffect.OfType<CompiledOption>().Where(o => o.Values.Any(v => v.Key == key)).ToList();
+        if (stating.Where(o => o.Overrides.Contains(key)).ToList() is [var only]) stating = [only];
+        var by = stating.Select(o => $"{o.Slot.Title}, {ShopWords.Within(ShopWords.OptionTitle(o.Slot, o.Body.Id))}").ToList();
         return by.Count == 0 ? null : string.Join("; ", by);
     }
 

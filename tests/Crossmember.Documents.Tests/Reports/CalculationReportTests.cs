@@ -102,6 +102,14 @@ public sealed class CalculationReportTests
         Assert.Empty(one.Findings); // in a sheet this calculation raises no check: the one of cruise speed does
     }
 
+    /// <summary>The vehicle and the camper on it both state the drag area; the camper overrides.</summary>
+    [Fact]
+    public void A_value_that_overrides_another_is_told_as_the_one_it_is_from()
+    {
+        var one = Cases.Of(Demo.Sheet("packhorse"), "driveline.tractive-curves", MeasureSystem.UsCustomary, new Faults())![0];
+        Assert.StartsWith("assumed: Camper body", one.Inputs.Single(i => i.Spec.Name == "dragArea").WhereFrom, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_plain_id_gives_every_instance_that_exists()
     {
