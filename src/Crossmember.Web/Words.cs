@@ -9,6 +9,7 @@ public static partial class Words
 {
     public const string Name = "Crossmember";
     public const string Builds = "Builds";
+    public const string Sheet = "Sheet";
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";
     public const string Item = "item";

@@ -11,6 +11,7 @@ public static class ApiRoutes
         api.MapGet("/builds/{id}/ripple", BuildsApi.Ripple);
         api.MapGet("/builds/{id}/export", BuildsApi.Export);
         api.MapGet("/builds/{id}/curves/{file}", CurvesApi.Get);
+        api.MapGet("/builds/{id}/drawing.svg", DrawingApi.Get);
         api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
         api.MapPost("/import", BuildsApi.Import).TakesLargeBodies();
         api.MapPost("/attachments", AttachmentsApi.Post).TakesLargeBodies();
