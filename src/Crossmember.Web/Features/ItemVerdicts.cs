@@ -1,13 +1,15 @@
 using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Parameters;
 using Crossmember.Engineering.Calculations;
 
 namespace Crossmember.Web.Features;
 
-/// <summary>The worst verdict each item has a part in: what its option in effect states is what the finding rests on.</summary>
+/// <summary>The worst verdict each item has a part in: its option in effect states what the finding rests on, or what the finding lacks would be stated there.</summary>
 public static class ItemVerdicts
 {
     public static IReadOnlyDictionary<string, Verdict> Of(Sheet sheet)
     {
+        var homes = new HomeItems(sheet);
         var worst = new Dictionary<string, Verdict>(StringComparer.Ordinal);
         foreach (var finding in sheet.Findings())
         {
@@ -19,6 +21,9 @@ public static class ItemVerdicts
                     worst[slot.Id] = finding.Finding.Verdict;
             }
         }
+        foreach (var key in Unsettled.ByKey(sheet).Keys.Select(sheet.Plan.Space.KeyId).Where(k => k >= 0))
+            if (homes.Of(key).Id is var home && (!worst.TryGetValue(home, out var known) || known < Verdict.Unknown))
+                worst[home] = Verdict.Unknown;
         return worst;
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Slots;
@@ -35,7 +36,7 @@ public sealed record SheetLine(
 
     /// <summary>One standard uncertainty, or null where nobody said.</summary>
     public string? Sure(MeasureSystem measure) =>
-        double.IsFinite(State.PlusMinus) && State.PlusMinus > 0 && Pattern.Dimension is { } dimension && !State.Value.IsAbsent ? $"± {Display.Show(Rounded(State.PlusMinus), dimension, measure)}" : null;
+        double.IsFinite(State.PlusMinus) && State.PlusMinus > 0 && Pattern.Dimension is { } dimension && !State.Value.IsAbsent ? $"± {Spread(State.PlusMinus, dimension, State.Source, measure)}" : null;
 
     /// <summary>The key with a star wherever the keys differ.</summary>
     private static string Spanning(IReadOnlyList<string> keys)
@@ -44,8 +45,14 @@ public sealed record SheetLine(
         return string.Join('.', words[0].Select((w, i) => words.TrueForAll(k => k[i] == w) ? w : "*"));
     }
 
-    /// <summary>Nobody is sure of an uncertainty to more than two figures.</summary>
-    private static double Rounded(double si) => double.Parse(si.ToString("G2", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>As it was stated; nobody is sure of one that was worked out to more than two figures.</summary>
+    private static string Spread(double si, Dimension dimension, Source source, MeasureSystem measure)
+    {
+        if (source != Source.Calculated) return Display.Show(si, dimension, measure);
+        var unit = Display.Customary(dimension, measure);
+        var number = double.Parse((si / unit.Factor).ToString("G2", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return unit.Code == "1" ? Engineering.Quantities.Figures.Short(number) : $"{Engineering.Quantities.Figures.Short(number)} {Display.Symbol(unit)}";
+    }
 }
 
 /// <summary>Where a statement stands in a build.</summary>

@@ -25,9 +25,16 @@ public sealed record DrawnVehicle(VehicleShape Shape, IReadOnlyList<(DrawnItem D
     public string Caption(MeasureSystem measure)
     {
         (string Name, KnownLength Length)[] lengths = [("wheelbase", Size.Wheelbase), ("tires", Size.TireDiameter), ("track", Size.Track), ("frame over the ground", Size.DatumHeight)];
-        var known = lengths.Where(l => l.Length.Known).Select(l => $"{l.Name} {Display.Show(Math.Round(l.Length.Meters, 4), Dimension.Length, measure)}").ToList();
+        var known = lengths.Where(l => l.Length.Known).Select(l => $"{l.Name} {About(l.Length.Meters, measure)}").ToList();
         var assumed = lengths.Where(l => !l.Length.Known).Select(l => l.Name).ToList();
         return $"Drawn from {(known.Count > 0 ? string.Join(", ", known) : "nothing that is known")}{(assumed.Count > 0 ? $"; assumed for the drawing: {string.Join(", ", assumed)}" : "")}. The body is only hinted at: do not measure in it.";
+    }
+
+    /// <summary>To the half inch or the centimeter: a drawing shows no more.</summary>
+    private static string About(double meters, MeasureSystem measure)
+    {
+        var step = measure == MeasureSystem.Metric ? 0.01 : 0.0127;
+        return Display.Show(Math.Round(meters / step) * step, Dimension.Length, measure);
     }
 
     private static DrawnItem Item(PlacedItem placed, int number, Verdict? worst)
