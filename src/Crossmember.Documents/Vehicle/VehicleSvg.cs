@@ -100,7 +100,7 @@ public sealed class VehicleSvg
         };
         if (_links is not { } links) return new(s_svg + "g", drawn);
         if (items.Exists(i => i.Id == links.Selected)) drawn.Insert(1, new XElement(s_svg + "circle", Outline.Number("cx", mark.X), Outline.Number("cy", mark.Y), Outline.Number("r", Radius + 4), new XAttribute("class", "selected"), new XAttribute("style", "fill:none;stroke:var(--action)"), new XAttribute("stroke-width", 3)));
-        var link = new XElement(s_svg + "a", new XAttribute("href", items.Count == 1 ? links.Address(items[0].Id) : links.Near(items[0].Number)), new XAttribute("aria-label", told), new XAttribute("tabindex", _stopped ? "-1" : "0"), drawn);
+        var link = new XElement(s_svg + "a", new XAttribute("href", items.Count == 1 ? links.Address(items[0].Id) : links.Near(items[0].Number)), new XAttribute("aria-label", items.Count == 1 ? told : $"{shown}: {told}"), new XAttribute("tabindex", _stopped ? "-1" : "0"), drawn);
         _stopped = true;
         return link;
     }
