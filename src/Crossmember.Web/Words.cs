@@ -10,6 +10,7 @@ public static class Words
     public const string Name = "Crossmember";
     public const string Today = "Today";
     public const string Builds = "Builds";
+    public const string Sheet = "Sheet";
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";
     public const string Paper = "Paper";

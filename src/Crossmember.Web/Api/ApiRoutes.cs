@@ -16,6 +16,7 @@ public static class ApiRoutes
         api.MapPost("/report/{file}", ReportsApi.OfBody);
         api.MapGet("/papers/{file}", PapersApi.Get);
         api.MapGet("/calc/{id}/{file}", CalculationCurvesApi.Get);
+        api.MapGet("/builds/{id}/drawing.svg", DrawingApi.Get);
         api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
         api.MapPost("/import", BuildsApi.Import).TakesLargeBodies();
         api.MapPost("/attachments", AttachmentsApi.Post).TakesLargeBodies();

@@ -97,7 +97,7 @@ public abstract class BuildPage : ComponentBase, IDisposable
     {
         if (Own is not { Count: > 0 } own) return;
         Guid? batch = own.Count > 1 ? FactIds.New(Clock) : null;
-        Write([.. own.Reverse().Select(f => Desk.Stating.Undo(f, View!.Seen(f.Subject), Speaker, batch))]);
+        Write([.. own.Reverse().Select(f => Desk.Stating.Undo(f, View!.Seen(f.Subject), Speaker, batch) with { Payload = OwnWords.Before(View.Entries, f)?.DeepClone() })]);
     }
 
     public void KeepTheirs() => Pen.Clear();

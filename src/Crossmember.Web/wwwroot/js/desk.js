@@ -24,11 +24,11 @@
   window.desk = {
     kept: () => ({ person: store.get('person'), device: device(), measure: store.get('measure') }),
     keep(person, measure) { store.set('person', person); store.set('measure', measure); },
-    // Puts back what was typed before a reload or a lost connection, and tells the page so.
+    // Puts back what was typed before a reload or a lost connection, and tells the page so. A field that is never empty says that the draft goes over what stands in it.
     restore() {
       for (const field of document.querySelectorAll('[data-draft]')) {
         const draft = store.get('draft.' + field.dataset.draft);
-        if (draft && !field.value) { field.value = draft; field.dispatchEvent(new Event('input', { bubbles: true })); }
+        if (draft && draft !== field.value && (!field.value || 'draftOver' in field.dataset)) { field.value = draft; field.dispatchEvent(new Event('input', { bubbles: true })); }
       }
     },
     forget(key) { store.set('draft.' + key, null); },
@@ -69,7 +69,11 @@
     const list = e.target.closest('[data-arrows]');
     if (!list || e.ctrlKey || e.metaKey || e.altKey) return;
     const links = [...list.querySelectorAll('a')], at = links.indexOf(e.target);
-    const next = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: links.length - 1 }[e.key];
+    const way = list.dataset.arrows, onward = way === 'all' ? { ArrowRight: at + 1, ArrowLeft: at - 1 } : {};
+    const fold = way === 'folds' && e.target.closest('li')?.querySelector('.fold');
+    // In a tree left folds what lies beneath an item, right opens it.
+    if (fold && fold.getAttribute('aria-expanded') === { ArrowLeft: 'true', ArrowRight: 'false' }[e.key]) { e.preventDefault(); fold.click(); return; }
+    const next = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: links.length - 1, ...onward }[e.key];
     if (next === undefined || !links[next]) return;
     e.preventDefault();
     links[next].focus();
