@@ -12,6 +12,7 @@ public sealed class ShopDb(DbContextOptions<ShopDb> options) : DbContext(options
     public DbSet<SnapshotRow> Snapshots => Set<SnapshotRow>();
     public DbSet<AttachmentRow> Attachments => Set<AttachmentRow>();
     public DbSet<BuildRow> Builds => Set<BuildRow>();
+    public DbSet<GlanceRow> Glances => Set<GlanceRow>();
     public DbSet<ProjectionRow> Projections => Set<ProjectionRow>();
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -34,6 +35,7 @@ public sealed class ShopDb(DbContextOptions<ShopDb> options) : DbContext(options
         modelBuilder.Entity<SnapshotRow>().HasKey(x => new { x.Stream, x.Sequence, x.FoldVersion });
         modelBuilder.Entity<AttachmentRow>().HasKey(x => x.Hash);
         modelBuilder.Entity<BuildRow>().HasKey(x => x.Id);
+        modelBuilder.Entity<GlanceRow>().HasKey(x => x.Stream);
         modelBuilder.Entity<ProjectionRow>().HasKey(x => x.Name);
     }
 }

@@ -28,6 +28,7 @@ public sealed class ShopStore : IDisposable
         _projections = projections;
         Attachments = new(place.AttachmentsFolder, _database);
         Snapshots = new(_database);
+        Glances = new(_database);
         Journal = new(new SqliteJournalStore(_database, projections), clock, rules);
         _verifier = new(_database, Attachments);
     }
@@ -37,6 +38,8 @@ public sealed class ShopStore : IDisposable
     public Attachments Attachments { get; }
 
     public Snapshots Snapshots { get; }
+
+    public Glances Glances { get; }
 
     /// <summary>Opens a shop in a folder, making it if it is not there.</summary>
     public static ShopStore Open(string dataFolder, TimeProvider clock, IAppendRules? rules = null)

@@ -1,5 +1,6 @@
 using Crossmember.Storage;
 using Crossmember.Web.Features;
+using Crossmember.Web.Features.Builds;
 
 namespace Crossmember.Web;
 
@@ -26,7 +27,7 @@ public static class Composition
 
     public static IServiceCollection AddFeatures(this IServiceCollection services)
     {
-        services.AddSingleton<ShopDesk>();
+        services.AddSingleton<ShopDesk>().AddSingleton<GlanceBoard>();
         // The page is the largest part of a first load; what the desk serves as files is compressed already.
         services.AddResponseCompression();
         services.AddAntiforgery();

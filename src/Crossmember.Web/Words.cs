@@ -8,6 +8,7 @@ namespace Crossmember.Web;
 public static partial class Words
 {
     public const string Name = "Crossmember";
+    public const string Today = "Today";
     public const string Builds = "Builds";
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";

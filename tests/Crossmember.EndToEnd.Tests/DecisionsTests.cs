@@ -17,7 +17,7 @@ public sealed class DecisionsTests(WebDesk desk)
     public async Task A_file_is_imported_looked_at_decided_approved_and_exported()
     {
         var flatbed = Flatbed.New();
-        var page = await desk.OpenAs("Ana", "/");
+        var page = await desk.OpenAs("Ana", "/builds");
         await Expect(page.Locator("#build-file")).ToBeEnabledAsync();
         await page.SetInputFilesAsync("#build-file", new FilePayload { Name = "flatbed.json", MimeType = "application/json", Buffer = flatbed.File });
         await page.GetByRole(AriaRole.Link, new() { Name = "Open its decisions" }).ClickAsync();

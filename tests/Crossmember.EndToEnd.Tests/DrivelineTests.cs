@@ -19,7 +19,7 @@ public sealed class DrivelineTests(WebDesk desk)
     public async Task The_curves_can_be_read_as_a_table_and_saved()
     {
         var page = await Open();
-        await Assertions.Expect(page).ToHaveTitleAsync("Driveline: Bracken flatbed, invented - Crossmember");
+        await Assertions.Expect(page).ToHaveTitleAsync(new System.Text.RegularExpressions.Regex("^Driveline: Bracken flatbed"));
         await page.GetByText("The same as a table").First.ClickAsync();
         var highest = page.Locator(".curves").First.Locator("tr.highest td").Last;
         await Assertions.Expect(highest).ToContainTextAsync("3,200 at 65");

@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 namespace Crossmember.EndToEnd.Tests;
 
 /// <summary>The invented flatbed under a fresh id for each test, since all tests share one desk.</summary>
-public sealed record Flatbed(string Id, byte[] File)
+public sealed record Flatbed(string Id, string Title, byte[] File)
 {
     private static int s_next;
 
@@ -18,8 +18,9 @@ public sealed record Flatbed(string Id, byte[] File)
         using var stream = typeof(Flatbed).Assembly.GetManifestResourceStream("bracken.json")!;
         var sheet = JsonNode.Parse(stream)!;
         var id = $"bracken-{Interlocked.Increment(ref s_next)}";
-        sheet["id"] = id;
-        return new(id, Encoding.UTF8.GetBytes(sheet.ToJsonString()));
+        var title = $"Bracken flatbed number {id[8..]}";
+        (sheet["id"], sheet["title"]) = (id, title);
+        return new(id, title, Encoding.UTF8.GetBytes(sheet.ToJsonString()));
     }
 
     /// <summary>Imports itself by the door for programs.</summary>

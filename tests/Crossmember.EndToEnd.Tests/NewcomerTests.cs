@@ -17,7 +17,7 @@ public sealed class NewcomerTests : IDisposable
     public void Dispose() => _data.Delete(recursive: true);
 
     [Fact]
-    public async Task Three_clicks_lead_from_the_builds_to_what_the_tires_do_and_what_would_restore_it()
+    public async Task Three_clicks_lead_from_today_to_what_the_tires_do_and_what_would_restore_it()
     {
         var demo = Path.Combine(_data.FullName, "demo");
         await Crossmember("demo", "--out", demo);
@@ -28,8 +28,8 @@ public sealed class NewcomerTests : IDisposable
         var page = await _desk.OpenAs("Ana", (await program.Address()).ToString());
 
         // Which vehicle is in trouble, and why, stands first.
-        await Expect(page.Locator(".build").First).ToContainTextAsync("Packhorse");
-        await Expect(page.Locator(".build").First).ToContainTextAsync("6.79 %");
+        await Expect(page.Locator(".vehicle-day").First).ToContainTextAsync("Packhorse");
+        await Expect(page.Locator(".vehicle-day").First).ToContainTextAsync("6.79 %");
         await page.GetByRole(AriaRole.Link, new() { Name = "1966 Tarn Packhorse, fire-patrol pickup to touring camper", Exact = true }).ClickAsync();
         await page.GetByLabel("what-if", new() { Exact = true }).SelectOptionAsync("asked");
         await Expect(page.Locator(".items a[href*='in=asked']").First).ToBeVisibleAsync();

@@ -62,6 +62,15 @@ public sealed class ProjectionTests : IDisposable
     }
 
     [Fact]
+    public void An_option_that_is_found_tells_its_item_and_its_build_without_either_being_opened()
+    {
+        _shop.Append(Opened(1, "Grey hauler"), Shop.Fact(2, EntryKind.SlotDefined, "slots/tires", """{"title":"Tires"}"""), Option(3, "at33", "Tall narrow rubber"));
+        var hit = Assert.Single(_shop.Store.Search("rubber"));
+        Assert.Equal(("Tall narrow rubber", "Grey hauler", "Tires", "tires", true), (hit.Title, hit.Build, hit.Item, hit.Slot, hit.IsOption));
+        Assert.False(Assert.Single(_shop.Store.Search("tires")).IsOption);
+    }
+
+    [Fact]
     public void Rebuilding_gives_the_same_rows()
     {
         for (var n = 1; n <= 30; n++)

@@ -108,6 +108,30 @@ namespace Crossmember.Storage.Migrations
                     b.ToTable("Entries");
                 });
 
+            modelBuilder.Entity("Crossmember.Storage.Rows.GlanceRow", b =>
+                {
+                    b.Property<string>("Stream")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Content")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Maker")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Shop")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Stream");
+
+                    b.ToTable("Glances");
+                });
+
             modelBuilder.Entity("Crossmember.Storage.Rows.HeadRow", b =>
                 {
                     b.Property<string>("Stream")

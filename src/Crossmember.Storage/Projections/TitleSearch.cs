@@ -4,7 +4,15 @@ using Microsoft.Data.Sqlite;
 namespace Crossmember.Storage.Projections;
 
 /// <summary>Where a title was found.</summary>
-public sealed record TitleHit(string Stream, string Subject, string Title);
+/// <param name="Build">Title of the build.</param>
+/// <param name="Item">Title of the item that it is, or is an option of.</param>
+public sealed record TitleHit(string Stream, string Subject, string Title, string Build, string Item)
+{
+    /// <summary>The id of the item.</summary>
+    public string Slot => Subject.Split('/')[1];
+
+    public bool IsOption => Subject.Split('/').Length > 3;
+}
 
 /// <summary>Full text over the titles of slots and options.</summary>
 public sealed class TitleSearch : IProjection
@@ -34,9 +42,18 @@ public sealed class TitleSearch : IProjection
         // Each word in quotes: what people type is never read as a query language. A dash alone is no word.
         var words = typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Where(w => w.Any(char.IsLetterOrDigit))
             .Select(w => $"\"{w.Replace("\"", "\"\"", StringComparison.Ordinal)}\"*").ToList();
-        return words.Count == 0
-            ? []
-            : db.Command("SELECT Stream, Subject, Title FROM Search WHERE Search MATCH $words ORDER BY rank, Stream, Subject LIMIT $most",
-                ("$words", $"Title : ({string.Join(" AND ", words)})"), ("$most", most)).Rows(r => new TitleHit(r.GetString(0), r.GetString(1), r.GetString(2)));
+        if (words.Count == 0) return [];
+        var found = db.Command("""
+            SELECT s.Stream, s.Subject, s.Title, coalesce(b.Title, s.Stream) FROM Search s LEFT JOIN Builds b ON b.Id = s.Stream
+            WHERE Search MATCH $words ORDER BY rank, s.Stream, s.Subject LIMIT $most
+            """, ("$words", $"Title : ({string.Join(" AND ", words)})"), ("$most", most))
+            .Rows(r => new TitleHit(r.GetString(0), r.GetString(1), r.GetString(2), r.GetString(3), r.GetString(2)));
+        var items = Items(db, [.. found.Where(f => f.IsOption).Select(f => "slots/" + f.Slot).Distinct()]);
+        return [.. found.Select(f => f.IsOption ? f with { Item = items.GetValueOrDefault((f.Stream, "slots/" + f.Slot), f.Slot) } : f)];
     }
+
+    /// <summary>Titles of the items that options belong to, in one pass over the index: it is not ordered by subject.</summary>
+    private static Dictionary<(string Stream, string Subject), string> Items(SqliteConnection db, List<string> subjects) => subjects.Count == 0 ? [] :
+        db.Command("SELECT Stream, Subject, Title FROM Search WHERE Subject IN (SELECT value FROM json_each($subjects))", ("$subjects", System.Text.Json.JsonSerializer.Serialize(subjects)))
+            .Rows(r => (r.GetString(0), r.GetString(1), r.GetString(2))).ToDictionary(r => (r.Item1, r.Item2), r => r.Item3);
 }

@@ -19,6 +19,18 @@ public sealed class BuildRow
     public required string LastRecorded { get; init; }
 }
 
+/// <summary>What the lists show of a build, with where the streams stood when it was worked out; of no value once they have moved on.</summary>
+public sealed class GlanceRow
+{
+    public required string Stream { get; init; }
+    public required long Position { get; init; }
+    public required long Shop { get; init; }
+
+    /// <summary>The program that worked it out: another one may see more.</summary>
+    public required string Maker { get; init; }
+    public required string Content { get; init; }
+}
+
 /// <summary>The version in which a projection was last written.</summary>
 public sealed class ProjectionRow
 {

@@ -27,7 +27,7 @@ public sealed class PageTests : BunitContext
         _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
         _desk = new(_shop);
         Assert.NotNull(_desk.Import(Encoding.UTF8.GetBytes(Bracken.Json), new Faults()));
-        Services.AddSingleton(_desk).AddSingleton(TimeProvider.System);
+        Services.AddSingleton(_desk).AddSingleton(TimeProvider.System).AddSingleton<GlanceBoard>();
         SetRendererInfo(new RendererInfo("Server", true));
     }
 
@@ -121,7 +121,7 @@ public sealed class PageTests : BunitContext
         var page = Page("tires");
         Assert.Contains("33 in all-terrain", Assert.Single(page.FindAll(".history li")).TextContent, StringComparison.Ordinal);
         page.Find("[aria-labelledby=history-title] .tick input").Change(true);
-        Assert.Equal(2, page.FindAll(".history li").Count);
+        page.WaitForAssertion(() => Assert.Equal(2, page.FindAll(".history li").Count));
     }
 
     [Fact]

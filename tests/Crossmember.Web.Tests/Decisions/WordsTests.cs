@@ -83,7 +83,7 @@ public sealed class WordsTests
         var glance = BuildGlance.Of(new OpenBuild(new StreamState(build, [], [], []), Catalogue.Shipped), Bracken.File.Shop);
         Assert.Equal(Verdict.Fail, glance.State);
         Assert.Equal(1, glance.Fails);
-        Assert.Contains("redline of 3200 rpm", glance.Worst!.Finding.Text, StringComparison.Ordinal);
+        Assert.Contains("redline of 3200 rpm", glance.Worst!.Text, StringComparison.Ordinal);
         Assert.Equal("final-drives", glance.Item);
         Assert.Contains("1 check says no", glance.Next, StringComparison.Ordinal);
     }

@@ -77,7 +77,8 @@
     // A page says which of its buttons and links a key presses.
     const named = [...document.querySelectorAll('[data-key]')].find(x => x.dataset.key === e.key);
     if (named) { e.preventDefault(); named.click(); }
-    if (e.key === 'b') location.href = document.baseURI;
+    const place = { t: '', b: 'builds' }[e.key];
+    if (place !== undefined) location.href = document.baseURI + place;
     if (e.key === '/' && !search) { e.preventDefault(); location.href = document.baseURI + 'search'; }
     if (e.key === '/' && search) { e.preventDefault(); document.querySelector('.items')?.classList.add('open'); search.focus(); }
     if (e.key === '?') { e.preventDefault(); document.getElementById('keys')?.showModal(); }

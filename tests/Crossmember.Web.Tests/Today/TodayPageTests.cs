@@ -1,0 +1,128 @@
+using System.Text;
+using Bunit;
+using Crossmember.Builds.Journal;
+using Crossmember.Builds.Workshop;
+using Crossmember.Engineering.Quantities;
+using Crossmember.Engineering.Reading;
+using Crossmember.Storage;
+using Crossmember.Web.Features;
+using Crossmember.Web.Features.Builds;
+using Crossmember.Web.Features.Layout;
+using Crossmember.Web.Features.Today;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Crossmember.Web.Tests.Today;
+
+/// <summary>The morning page over a store of its own.</summary>
+public sealed class TodayPageTests : BunitContext
+{
+    private static readonly Speaker s_ana = new("Ana", "here");
+
+    private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("crossmember-today-");
+    private readonly OpenShop _shop;
+    private readonly ShopDesk _desk;
+
+    public TodayPageTests()
+    {
+        JSInterop.Mode = JSRuntimeMode.Loose;
+        _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
+        _desk = new(_shop);
+        Services.AddSingleton(_desk).AddSingleton(TimeProvider.System).AddSingleton<GlanceBoard>();
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        _shop.Dispose();
+        _data.Delete(recursive: true);
+    }
+
+    private GlanceBoard Board => Services.GetRequiredService<GlanceBoard>();
+
+    private IRenderedComponent<TodayPage> Page() => Render<TodayPage>(p => p.AddCascadingValue(new Viewer("Ana", "here", MeasureSystem.UsCustomary, true, true)));
+
+    private void Import() => Assert.NotNull(_desk.Import(Encoding.UTF8.GetBytes(Bracken.Json), new Faults()));
+
+    private void Say(params Fact[] facts) => Assert.All(_desk.Append(facts, Arrival.Online), o => Assert.IsType<AppendOutcome.Appended>(o));
+
+    private void Choose(string item, string option) =>
+        Say(_desk.Deciding.Choose("bracken", "working", item, option, BuildView.Of(_desk, "bracken")!.Seen($"scenarios/working/choices/{item}"), "Ben", "there"));
+
+    [Fact]
+    public void An_empty_shop_says_what_to_do_first()
+    {
+        var page = Page();
+        Assert.NotNull(page.Find(".empty a"));
+        Assert.Empty(page.FindAll(".vehicle-day"));
+    }
+
+    [Fact]
+    public void What_is_in_trouble_stands_with_the_item_that_settles_it_and_columns_without_content_are_left_out()
+    {
+        Import();
+        Choose("final-drives", "short");
+        var vehicle = Page().Find(".vehicle-day");
+        Assert.Contains("fail", vehicle.ClassList);
+        Assert.Equal("builds/bracken/decisions?item=final-drives&in=working", vehicle.QuerySelector("[aria-label='In trouble'] li a")!.GetAttribute("href"));
+        Assert.Null(vehicle.QuerySelector("[aria-label='To approve']"));
+        Assert.Null(vehicle.QuerySelector("[aria-label='Prices that ran out']"));
+        Assert.All(vehicle.QuerySelectorAll(".asks section"), s => Assert.True(s.QuerySelectorAll("li, p").Length > 0));
+    }
+
+    [Fact]
+    public void The_counts_are_those_of_the_sheet()
+    {
+        Import();
+        Choose("final-drives", "short");
+        var row = Assert.Single(Board.Rows());
+        var findings = BuildView.Of(_desk, "bracken")!.Sheet("working").Findings().Select(f => f.Finding.Verdict).ToList();
+        Assert.Equal((findings.Count(v => v == Engineering.Calculations.Verdict.Fail), findings.Count(v => v == Engineering.Calculations.Verdict.Unknown), findings.Count),
+            (row.Glance.Fails, row.Glance.Unknowns, row.Glance.Checks));
+    }
+
+    [Fact]
+    public async Task Somebodys_choice_reaches_the_open_page()
+    {
+        Import();
+        var page = Page();
+        Assert.Empty(page.FindAll("[aria-label='In trouble']"));
+        Choose("final-drives", "short");
+        await Board.Settled();
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll("[aria-label='In trouble']")));
+    }
+
+    [Fact]
+    public async Task What_was_worked_out_is_kept_and_read_again_until_the_build_moves_on()
+    {
+        Import();
+        await Board.Settled();
+        var first = Assert.Single(Board.Rows());
+        Assert.False(first.IsOld);
+        using (var again = new GlanceBoard(new(_shop), TimeProvider.System))
+        {
+            var read = Assert.Single(again.Rows());
+            Assert.Equal((first.Glance.Next, first.Glance.Worst, first.Glance.Undecided.Count), (read.Glance.Next, read.Glance.Worst, read.Glance.Undecided.Count));
+        }
+        Choose("final-drives", "short");
+        await Board.Settled();
+        Assert.Equal(1, Assert.Single(Board.Rows()).Glance.Fails);
+    }
+
+    [Fact]
+    public void A_vehicle_put_away_is_not_in_the_shop()
+    {
+        Import();
+        Say(_desk.Stating.Archive("bracken", true, "sold as it stood", null, s_ana));
+        Assert.DoesNotContain("Bracken", Page().Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stop_of_work_comes_first_and_says_why()
+    {
+        Import();
+        Say(_desk.Stating.Say("bracken", EntryKind.WorkStopped, "work", new System.Text.Json.Nodes.JsonObject { ["stopped"] = true, ["why"] = "waits for the title" }, null, s_ana));
+        var page = Page();
+        Assert.Contains("1 stopped", page.Find(".today-sum").TextContent, StringComparison.Ordinal);
+        Assert.Contains("waits for the title", page.Find(".vehicle-day .next").TextContent, StringComparison.Ordinal);
+    }
+}
