@@ -1,6 +1,7 @@
 using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Calculations;
+using Crossmember.Planning;
 
 namespace Crossmember.Web;
 
@@ -50,6 +51,21 @@ public static partial class Words
         OptionClass.Make => "make here",
         OptionClass.None => "nothing there",
         _ => "",
+    };
+
+    public static string Of(Certainty certainty) => certainty switch
+    {
+        Certainty.DoneIt => "done it",
+        Certainty.SeenIt => "seen it",
+        _ => "guess",
+    };
+
+    /// <summary>In the middle of a sentence on hours: "12 h as a guess".</summary>
+    public static string Within(Certainty certainty) => certainty switch
+    {
+        Certainty.DoneIt => "done before",
+        Certainty.SeenIt => "seen done",
+        _ => "as a guess",
     };
 
     public static string Of(Basis basis) => basis.ToString().ToLowerInvariant();

@@ -52,11 +52,14 @@ public sealed class HoursGuessTests
     public void A_distribution_gives_the_words_back() => Gen.Select(Gen.Double[0.1, 1000], Gen.Enum<Certainty>()).Sample((figure, certainty) =>
         Assert.Equal(new HoursGuess(figure, certainty), HoursGuess.From(new HoursGuess(figure, certainty).Distribution)));
 
-    public static TheoryData<Distribution?> OtherWays => [null, new Distribution.Fixed(12), new Distribution.Pert(8, 12, 20), new Distribution.Lognormal(12, 1.6)];
+    public static TheoryData<Distribution> OtherWays => [new Distribution.Fixed(12), new Distribution.Pert(8, 12, 20), new Distribution.Lognormal(12, 1.6)];
 
     [Theory]
     [MemberData(nameof(OtherWays))]
-    public void What_was_said_in_another_way_has_no_such_words(Distribution? said) => Assert.Null(HoursGuess.From(said));
+    public void What_was_said_in_another_way_has_no_such_words(Distribution said) => Assert.Null(HoursGuess.From(said));
+
+    [Fact]
+    public void Nothing_said_has_no_such_words() => Assert.Null(HoursGuess.From(null));
 
     /// <summary>A second method: the normal density of ln(hours), summed by Simpson's rule from ten standard deviations below.</summary>
     private static double ShareBelow(HoursGuess said, double hours)

@@ -5,7 +5,11 @@ namespace Crossmember.Builds.Pasting;
 /// <summary>A row of a pasted table.</summary>
 /// <param name="Line">The line of the text on which it begins, from 1.</param>
 /// <param name="Cells">Without the blanks around them.</param>
-public sealed record CellRow(int Line, IReadOnlyList<string> Cells);
+public sealed record CellRow(int Line, IReadOnlyList<string> Cells)
+{
+    /// <summary>Cells that begin with a quote which is only a mark.</summary>
+    internal int OpenQuotes { get; init; }
+}
 
 /// <summary>A pasted table: every row that holds anything.</summary>
 /// <param name="Separator">Between cells; null where each line is one cell.</param>
@@ -28,24 +32,22 @@ public static class CellReader
 
     public static CellTable Read(string text, char separator) => new([.. Rows(text, separator)], separator);
 
-    /// <summary>The first separator that gives two cells or more in at least half of the rows.</summary>
+    /// <summary>The first separator that gives two cells or more in at least half of the rows, and leaves fewer quotes open than any other: a wrong one cuts quoted cells apart.</summary>
     private static char? Guess(string text)
     {
-        foreach (var separator in s_separators)
-        {
-            var rows = Rows(text, separator).Take(RowsLookedAt).ToList();
-            if (rows.Count > 0 && rows.Count(r => r.Cells.Count > 1) * 2 >= rows.Count) return separator;
-        }
-        return null;
+        var fitting = s_separators.Select(s => (Separator: s, Rows: Rows(text, s).Take(RowsLookedAt).ToList()))
+            .Where(g => g.Rows.Count > 0 && g.Rows.Count(r => r.Cells.Count > 1) * 2 >= g.Rows.Count).ToList();
+        return fitting.Count == 0 ? null : fitting.MinBy(g => g.Rows.Sum(r => r.OpenQuotes)).Separator;
     }
 
     private static IEnumerable<CellRow> Rows(string text, char separator)
     {
         List<string> cells = [];
-        var (at, line, first) = (text.StartsWith('\uFEFF') ? 1 : 0, 1, 1);
+        var (at, line, first, open) = (text.StartsWith('\uFEFF') ? 1 : 0, 1, 1, 0);
         while (at < text.Length)
         {
             var (cell, end, lines) = Cell(text, at, separator);
+            if (text[at] == '"' && cell.StartsWith('"') && cell.Length == end - at) open++;
             cells.Add(cell.Trim());
             line += lines;
             at = end;
@@ -55,8 +57,9 @@ public static class CellReader
                 if (++at == text.Length) cells.Add("");
                 else continue;
             }
-            if (cells.Exists(c => c.Length > 0)) yield return new(first, [.. cells]);
+            if (cells.Exists(c => c.Length > 0)) yield return new(first, [.. cells]) { OpenQuotes = open };
             cells.Clear();
+            open = 0;
             if (at < text.Length) at += text[at] == '\r' && at + 1 < text.Length && text[at + 1] == '\n' ? 2 : 1;
             first = ++line;
         }
