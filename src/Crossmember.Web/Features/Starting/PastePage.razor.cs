@@ -91,9 +91,10 @@ public sealed partial class PastePage
         try
         {
             // A long list takes a moment: the circuit stays free meanwhile, and the button for giving up works.
-            _list = await Task.Run(() => PastedList.Read(text, build, books, unit, progress, cancel.Token), cancel.Token);
-            if (_list is null) _faults = [new("", "nothing is in it", "a row for each part, such as: brake hose, 2, 18.50")];
-            else if (_list.Parts.Count > PastedList.MostRows) (_list, _faults) = (null, [new("", $"{_list.Parts.Count} rows", $"at most {PastedList.MostRows} at once; the rest in a second list")]);
+            var read = await Task.Run(() => PastedList.Read(text, build, books, unit, progress, cancel.Token), cancel.Token);
+            if (read is null) _faults = [new("", "nothing is in it", "a row for each part, such as: brake hose, 2, 18.50")];
+            else if (read.Parts.Count > PastedList.MostRows) _faults = [new("", $"{read.Parts.Count} rows", $"at most {PastedList.MostRows} at once; the rest in a second list")];
+            else _list = read;
         }
         catch (OperationCanceledException)
         {
