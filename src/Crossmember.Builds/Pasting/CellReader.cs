@@ -7,7 +7,7 @@ namespace Crossmember.Builds.Pasting;
 /// <param name="Cells">Without the blanks around them.</param>
 public sealed record CellRow(int Line, IReadOnlyList<string> Cells)
 {
-    /// <summary>Cells that begin with a quote which is only a mark.</summary>
+    /// <summary>Cells with a quote that has no other: an inch mark, or a cell cut through by the wrong separator.</summary>
     internal int OpenQuotes { get; init; }
 }
 
@@ -47,7 +47,8 @@ public static class CellReader
         while (at < text.Length)
         {
             var (cell, end, lines) = Cell(text, at, separator);
-            if (text[at] == '"' && cell.StartsWith('"') && cell.Length == end - at) open++;
+            // A cell in quotes is shorter than what was read for it; any other holds them in pairs, or it was cut through.
+            if (cell.Length == end - at && (cell.StartsWith('"') || cell.Count(c => c == '"') % 2 == 1)) open++;
             cells.Add(cell.Trim());
             line += lines;
             at = end;

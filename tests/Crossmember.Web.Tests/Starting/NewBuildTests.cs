@@ -70,7 +70,7 @@ public sealed class NewBuildTests : StartingShop
     {
         Make("Five", p =>
         {
-            p.FindAll("input[type=radio]").Last().Change(true);
+            p.FindAll("input[type=radio]")[^1].Change(true);
             p.Find("#build-gears").Change("5");
             p.Find("#build-ranges").Change("1");
         });

@@ -100,7 +100,7 @@ public sealed class PasteTests : StartingShop
     public void Ten_thousand_rows_tell_how_far_they_are()
     {
         var heard = new Heard();
-        var list = PastedList.Read(Long(10_000), Bracken.Build, "USD", "lb", heard, TestContext.Current.CancellationToken)!;
+        var list = PastedList.Read(Long(10_000), Bracken.Build, "USD", "lb", heard, Xunit.TestContext.Current.CancellationToken)!;
         Assert.Equal(10_000, list.Parts.Count);
         Assert.Equal(10_000, list.Ready.Count);
         Assert.Equal((10_000, 10_000), heard.All[^1]);
@@ -119,7 +119,7 @@ public sealed class PasteTests : StartingShop
     [Fact]
     public void Only_one_column_is_the_price()
     {
-        var list = PastedList.Read("Part,Price,Other\nHose,18,19\n", Bracken.Build, "USD", "lb", new Heard(), TestContext.Current.CancellationToken)!;
+        var list = PastedList.Read("Part,Price,Other\nHose,18,19\n", Bracken.Build, "USD", "lb", new Heard(), Xunit.TestContext.Current.CancellationToken)!;
         Assert.Equal([ColumnKind.Part, ColumnKind.Ignore, ColumnKind.Price], list.With(2, ColumnKind.Price).Columns.Select(c => c.Kind));
         list.Understand(list.With(2, ColumnKind.Price), Bracken.Build, "USD", "lb");
         Assert.Equal(19, list.Parts[0].Each!.Value.Amount);
