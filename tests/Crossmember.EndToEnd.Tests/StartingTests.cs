@@ -30,7 +30,7 @@ public sealed class StartingTests(WebDesk desk)
         await Make(page, "Moorland pickup");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What is next" })).ToBeVisibleAsync();
 
-        await page.GetByText("New item", new() { Exact = true }).ClickAsync();
+        await page.GetByText("Add items", new() { Exact = true }).ClickAsync();
         await page.GetByLabel("Name", new() { Exact = true }).First.FillAsync("Roof rack");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add the item" }).ClickAsync();
         await Expect(page.Locator("#item-title")).ToHaveTextAsync("Roof rack");
@@ -74,6 +74,7 @@ public sealed class StartingTests(WebDesk desk)
     {
         var page = await desk.OpenAs("Ana", "/builds/new");
         await Make(page, NewTitle());
+        await page.GetByText("Add items", new() { Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Paste a parts list" }).ClickAsync();
         var list = "Part\tQty\tUnit price\tFor\nBrake hose\t2\t18.50\tFront brakes\nWheel cylinder\ttwo\t31\tRear brakes\n"
             + string.Concat(Enumerable.Range(1, 1000).Select(n => $"Bolt of the bag with the number {n}\t4\t0.35\t\n"));

@@ -23,13 +23,12 @@ public sealed class TakingInParts(Stating stating, TimeProvider clock, Build bui
         _facts.Clear();
         var batch = FactIds.New(clock);
         var list = parts.ToList();
-        foreach (var (part, to) in list)
-            if (to is Destination.PriceList) List(part, by, batch);
-            else if (to is Destination.NewItem) Define(part, by, batch);
+        foreach (var (part, _) in list.Where(p => p.To is Destination.NewItem)) Define(part, by, batch);
         foreach (var group in list.Where(p => p.To is Destination.Item).GroupBy(p => ((Destination.Item)p.To).Slot))
             if (oneOption) State(group.Key, [.. group.Select(g => g.Part)], null, by, batch);
             else
                 foreach (var (part, _) in group) State(group.Key, [part], null, by, batch);
+        foreach (var (part, _) in list.Where(p => p.To is Destination.PriceList)) List(part, by, batch);
         return [.. _facts];
     }
 

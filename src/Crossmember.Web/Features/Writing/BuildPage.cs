@@ -102,7 +102,7 @@ public abstract class BuildPage : ComponentBase, IDisposable
             return;
         }
         // What was said to the shop in the same breath goes with it.
-        IReadOnlyList<Fact> all = own[0].Batch is { } said ? [.. own, .. Pen.Beside(said)] : own;
+        IReadOnlyList<Fact> all = own[0].Batch is { } said ? [.. Pen.Beside(said), .. own] : own;
         Guid? batch = all.Count > 1 ? FactIds.New(Clock) : null;
         Write([.. all.Reverse().Select(f => Desk.Stating.Undo(f, f.Stream == Id ? View.Seen(f.Subject) : Desk.Deciding.LastOn(f.Stream, f.Subject), Speaker, batch))]);
     }
