@@ -1,6 +1,7 @@
 using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Calculations;
+using Crossmember.Planning;
 
 namespace Crossmember.Web;
 
@@ -40,6 +41,21 @@ public static class Words
     public static string Of(OptionClass? what) => ShopWords.Of(what);
 
     public static string Of(Basis basis) => ShopWords.Of(basis);
+
+    public static string Of(Certainty certainty) => certainty switch
+    {
+        Certainty.DoneIt => "done it",
+        Certainty.SeenIt => "seen it",
+        _ => "guess",
+    };
+
+    /// <summary>In the middle of a sentence on hours: "12 h as a guess".</summary>
+    public static string Within(Certainty certainty) => certainty switch
+    {
+        Certainty.DoneIt => "done before",
+        Certainty.SeenIt => "seen done",
+        _ => "as a guess",
+    };
 
     public static string Of(RowKind kind) => ShopWords.Of(kind);
 

@@ -39,7 +39,11 @@ public sealed partial class DecisionsPage
         if (Scenario != _seen || !view.Sides.Contains(_from) || !view.Sides.Contains(_to))
             (_seen, _from, _to) = (Scenario, view.Open.Approval is null ? Option.AsFound : Option.Approved, Scenario);
         var slot = Item is { } item ? view.Build.Find(item) : null;
-        if (slot?.Id != _slot?.Id) Unlook();
+        if (slot?.Id != _slot?.Id)
+        {
+            Unlook();
+            _form = null;
+        }
         _slot = slot;
         _marks = ItemMarks.Of(Sheet, view.Build.Scenarios.GetValueOrDefault(Scenario));
         _trouble = [.. Sheet.Findings().Where(f => f.Finding.Verdict is Verdict.Fail or Verdict.Unknown)];

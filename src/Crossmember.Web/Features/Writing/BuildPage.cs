@@ -96,8 +96,17 @@ public abstract class BuildPage : ComponentBase, IDisposable
     public void Undo()
     {
         if (Own is not { Count: > 0 } own) return;
-        Guid? batch = own.Count > 1 ? FactIds.New(Clock) : null;
-        Write([.. own.Reverse().Select(f => Desk.Stating.Undo(f, View!.Seen(f.Subject), Speaker, batch) with { Payload = OwnWords.Before(View.Entries, f)?.DeepClone() })]);
+        if (OwnWords.OpenedIt(View!.Entries, own))
+        {
+            Write(Desk.Stating.Archive(Id, true, "taken back as soon as it was made", View.Seen("archive"), Speaker));
+            return;
+        }
+        // What was said to the shop in the same breath goes with it.
+        IReadOnlyList<Fact> all = own[0].Batch is { } said ? [.. Pen.Beside(said), .. own] : own;
+        Guid? batch = all.Count > 1 ? FactIds.New(Clock) : null;
+        Write([.. all.Reverse().Select(f => f.Stream == Id
+            ? Desk.Stating.Undo(f, View.Seen(f.Subject), Speaker, batch) with { Payload = OwnWords.Before(View.Entries, f)?.DeepClone() }
+            : Desk.Stating.Undo(f, Desk.Deciding.LastOn(f.Stream, f.Subject), Speaker, batch))]);
     }
 
     public void KeepTheirs() => Pen.Clear();

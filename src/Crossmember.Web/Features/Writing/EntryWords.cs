@@ -46,6 +46,7 @@ public static class EntryWords
             "value.noted" => $"noted {Value(fact.Payload)} for {parts[5]} on {Item(build, parts[1])}",
             "condition.stated" => $"said who and what is aboard when {parts[1]}",
             "weighing.taken" => $"weighed the vehicle on {parts[1]}",
+            "stock.listed" => $"listed “{Text(fact.Payload, "title") ?? parts[1]}” in the shop's prices",
             "note.written" => $"wrote of {Item(build, parts[1])}: {Text(fact.Payload, "text")}",
             _ => $"{EntryKind.Find(fact.Kind)?.Says ?? fact.Kind} ({fact.Subject})",
         };

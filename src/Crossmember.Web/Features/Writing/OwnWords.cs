@@ -12,6 +12,10 @@ public static class OwnWords
         EntryKind.BuildOpened.Name, EntryKind.CustomerRecorded.Name, EntryKind.CustomerErased.Name, EntryKind.PhotoTaken.Name, EntryKind.HoursLogged.Name, EntryKind.ReceiptLogged.Name,
     ];
 
+    /// <summary>Whether facts said together are what opened their build: that is not unsaid, the build is put away.</summary>
+    public static bool OpenedIt(IReadOnlyList<Entry> entries, IReadOnlyList<Fact> own) =>
+        own is [{ Batch: { } batch }, ..] && entries.Any(e => e.Fact.Batch == batch && e.Fact.Kind == EntryKind.BuildOpened.Name);
+
     /// <summary>The last that a speaker said on their device and that still stands, with all of its batch in the order said; none where there is nothing.</summary>
     public static IReadOnlyList<Fact> Last(IReadOnlyList<Entry> entries, Speaker speaker)
     {

@@ -36,6 +36,9 @@
     forgetAll(start) {
       try { for (const key of Object.keys(localStorage)) if (key.startsWith('desk.draft.' + start)) localStorage.removeItem(key); } catch { /* a private window keeps nothing */ }
     },
+    // What stands in a large field comes over in pieces: it may be longer than one message.
+    said(id) { return new Blob([document.getElementById(id)?.value ?? '']); },
+    write(id, text) { const field = document.getElementById(id); if (field) { field.value = text; field.dispatchEvent(new Event('input', { bubbles: true })); } },
   };
 
   addEventListener('input', e => { if (e.target.dataset?.draft) store.set('draft.' + e.target.dataset.draft, e.target.value || null); });
