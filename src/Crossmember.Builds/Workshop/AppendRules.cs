@@ -66,7 +66,7 @@ public sealed class AppendRules(Catalogue catalogue) : IAppendRules
     }
 
     /// <summary>The facts as the entries they would become.</summary>
-    private static IEnumerable<Entry> Stamped(IReadOnlyList<Fact> facts, Head head)
+    internal static IEnumerable<Entry> Stamped(IReadOnlyList<Fact> facts, Head head)
     {
         foreach (var fact in facts)
         {
