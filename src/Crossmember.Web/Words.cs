@@ -11,6 +11,8 @@ public static partial class Words
     public const string Builds = "Builds";
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";
+    public const string Settings = "Settings";
+    public const string Customer = "Customer";
     public const string Item = "item";
     public const string WhatIf = "what-if";
     public const string KnockOn = "knock-on";
