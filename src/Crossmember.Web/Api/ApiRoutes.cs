@@ -12,6 +12,8 @@ public static class ApiRoutes
         api.MapGet("/builds/{id}/export", BuildsApi.Export);
         api.MapGet("/builds/{id}/curves/{file}", CurvesApi.Get);
         api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
+        api.MapGet("/builds/{id}/customer.json", CustomersApi.Json);
+        api.MapGet("/builds/{id}/customer.html", CustomersApi.Html);
         api.MapGet("/shop/stock.csv", ShopApi.Stock);
         api.MapPost("/import", BuildsApi.Import).TakesLargeBodies();
         api.MapPost("/attachments", AttachmentsApi.Post).TakesLargeBodies();

@@ -13,7 +13,7 @@ public abstract class BuildPage : WritingPage
     [SupplyParameterFromQuery(Name = "in")] public string? In { get; set; }
 
     /// <summary>Null where there is no build of this id.</summary>
-    public BuildView? View => (BuildView?)Shown;
+    public BuildView? View => (BuildView?)Record;
 
     /// <summary>The what-if that is shown.</summary>
     public string Scenario { get; private set; } = Option.AsFound;

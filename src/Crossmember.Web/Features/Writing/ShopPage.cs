@@ -12,7 +12,7 @@ public abstract class ShopPage : WritingPage
 {
     private Guid? _taken;
 
-    public ShopView View => (ShopView)Shown!;
+    public ShopView View => (ShopView)Record!;
 
     public ShopFacts Shop => View.Shop;
 

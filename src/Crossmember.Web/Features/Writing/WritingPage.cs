@@ -20,7 +20,7 @@ public abstract class WritingPage : ComponentBase, IDisposable
     [Inject] public TimeProvider Clock { get; set; } = null!;
 
     /// <summary>The stream as its reader sees it; null where there is none.</summary>
-    public StreamView? Shown { get; private set; }
+    public StreamView? Record { get; private set; }
 
     public Pen Pen => _pen ??= new(Desk);
 
@@ -33,7 +33,7 @@ public abstract class WritingPage : ComponentBase, IDisposable
     public string Heard { get; private set; } = "";
 
     /// <summary>Nothing may be written at all.</summary>
-    public bool IsReadOnly => Shown!.IsReadOnly;
+    public bool IsReadOnly => Record!.IsReadOnly;
 
     /// <summary>What a reader must know before writing, in words.</summary>
     public virtual IEnumerable<string> Notices => [];
@@ -41,7 +41,7 @@ public abstract class WritingPage : ComponentBase, IDisposable
     public Speaker Speaker => new(Viewer.Person, Viewer.Device);
 
     /// <summary>What this reader said last on this device and still stands, with all that was said together with it.</summary>
-    public IReadOnlyList<Fact> Own => Shown is { } view ? OwnWords.Last(view.Entries, Speaker) : [];
+    public IReadOnlyList<Fact> Own => Record is { } view ? OwnWords.Last(view.Entries, Speaker) : [];
 
     /// <summary>The name of the stream.</summary>
     protected abstract string Stream { get; }
@@ -77,14 +77,14 @@ public abstract class WritingPage : ComponentBase, IDisposable
     /// <summary>After something of this reader was kept.</summary>
     protected virtual void AfterWriting() { }
 
-    public Fact? Find(Guid id) => Shown!.Find(id);
+    public Fact? Find(Guid id) => Record!.Find(id);
 
     public bool Write(params IReadOnlyList<Fact> facts)
     {
         var kept = Pen.Write(facts, () => "");
         Reload();
         if (!kept) return false;
-        Pen.Say($"Kept: {facts[0].Person} {Shown!.Say(facts)}.");
+        Pen.Say($"Kept: {facts[0].Person} {Record!.Say(facts)}.");
         AfterWriting();
         return true;
     }
@@ -98,7 +98,7 @@ public abstract class WritingPage : ComponentBase, IDisposable
     public bool TakeBack(IReadOnlyList<Fact> facts)
     {
         Guid? batch = facts.Count > 1 ? FactIds.New(Clock) : null;
-        return Write([.. facts.Reverse().Select(f => Desk.Stating.Undo(f, Shown!.Seen(f.Subject), Speaker, batch))]);
+        return Write([.. facts.Reverse().Select(f => Desk.Stating.Undo(f, Record!.Seen(f.Subject), Speaker, batch))]);
     }
 
     public void KeepTheirs() => Pen.Clear();
@@ -110,7 +110,7 @@ public abstract class WritingPage : ComponentBase, IDisposable
 
     public void Release(Guid held) => Settle(() =>
     {
-        var outcomes = Desk.Release(Stream, held, Viewer.Person, "taken in at the desk", Shown!.Position);
+        var outcomes = Desk.Release(Stream, held, Viewer.Person, "taken in at the desk", Record!.Position);
         return outcomes.OfType<AppendOutcome.Refused>().FirstOrDefault()?.Fault
             ?? (outcomes.Any(o => o is AppendOutcome.Conflict) ? new Fault("", "Somebody was faster once more", "look at the present state and decide again") : null);
     });
@@ -125,7 +125,7 @@ public abstract class WritingPage : ComponentBase, IDisposable
 
     private void Show(StreamView? view)
     {
-        (Shown, IsNewer, Heard) = (view, false, "");
+        (Record, IsNewer, Heard) = (view, false, "");
         if (view is null) return;
         Held = Desk.Held(Stream);
         Follow();
@@ -139,7 +139,7 @@ public abstract class WritingPage : ComponentBase, IDisposable
     /// <summary>What somebody else adds shows at once, unless it is about what this reader has in hand.</summary>
     private void TakeIn()
     {
-        if (Shown is not { } seen || Read() is not { } present) return;
+        if (Record is not { } seen || Read() is not { } present) return;
         var news = present.Entries.Where(e => e.Sequence > seen.Position).ToList();
         var beside = Beside(seen, present);
         IsNewer = news.Exists(e => IsInHand(e.Fact.Subject));
