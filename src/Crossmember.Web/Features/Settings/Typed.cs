@@ -26,11 +26,13 @@ public static class Typed
         // Thousands are set off on price lists; a comma before one or two last figures would be a decimal comma, and is asked about.
         var plain = ThousandsSetOff(typed) ? typed.Replace(",", "", StringComparison.Ordinal) : typed;
         var text = plain.Any(char.IsLetter) || books is null ? plain : $"{plain.Trim()} {books}";
-        if (Money.TryParse(text.ToUpperInvariant(), out var money, out var wrong))
+        var wrong = "an amount below zero";
+        if (Money.TryParse(text.ToUpperInvariant(), out var money, out _))
         {
             if (money.Amount >= 0) return money;
-            wrong = "an amount below zero";
         }
+        // Asked once more as it was typed: that is what the answer has to show.
+        else _ = Money.TryParse(text, out _, out wrong);
         faults.Add("", wrong, books is null ? "an amount with its currency, such as 95.00 USD" : $"an amount with a point before the cents, such as 95.50 (in {books})");
         return null;
     }

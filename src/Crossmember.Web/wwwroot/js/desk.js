@@ -17,6 +17,7 @@
   function chooseTheme(chosen) {
     store.set('theme', theme = chosen);
     showTheme();
+  addEventListener('DOMContentLoaded', showTheme);
   }
 
   function showTheme() {
@@ -26,6 +27,7 @@
   }
 
   showTheme();
+  addEventListener('DOMContentLoaded', showTheme);
   addEventListener('storage', e => { if (e.key === 'desk.theme') { theme = e.newValue; showTheme(); } });
   addEventListener('change', e => { const choice = e.target.dataset?.themeChoice; if (choice) chooseTheme(choice === 'device' ? null : choice); });
 
