@@ -30,7 +30,7 @@ public sealed class SettingsPageTests : WrittenPages
         Press(page, "Change the rate of technician");
         Fill(page, "#rate", "100");
         var row = page.Find(".preview tbody tr").TextContent;
-        // Five tires at 260 and 3 hours: 1300 + 3 x 90 before, 1300 + 3 x 100 then.
+        // Four tires at 325 and 3 hours: 1300 + 3 x 90 before, 1300 + 3 x 100 then.
         Assert.Contains("1,570.00 USD", row, StringComparison.Ordinal);
         Assert.Contains("1,600.00 USD", row, StringComparison.Ordinal);
         Assert.Contains("+30.00 USD", row, StringComparison.Ordinal);
