@@ -17,6 +17,8 @@ public static class Words
     public const string Paper = "Paper";
     public const string Bench = "Bench";
     public const string TheseInputs = "these inputs";
+    public const string Settings = "Settings";
+    public const string Customer = "Customer";
     public const string Item = "item";
     public const string WhatIf = "what-if";
     public const string KnockOn = "knock-on";

@@ -3,6 +3,7 @@ using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Folding;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Slots;
+using Crossmember.Engineering.Reading;
 
 namespace Crossmember.Builds.Workshop;
 
@@ -49,6 +50,10 @@ public sealed class BuildLibrary(IJournalStore store, ISnapshotStore snapshots, 
     }
 
     public ShopFacts ShopAt(long position) => _fold.Shop(store.Read(Fact.Shop, 0, position)) with { Position = position };
+
+    /// <summary>The shop as it would be with further facts, which are written nowhere; what cannot be said is a fault.</summary>
+    public ShopFacts ShopWith(IReadOnlyList<Fact> facts, Faults faults) =>
+        _fold.Shop([.. store.Read(Fact.Shop), .. AppendRules.Stamped(facts, store.Head(Fact.Shop))], faults);
 
     private StreamState Fold(string id, long position)
     {

@@ -18,6 +18,9 @@ public static class ApiRoutes
         api.MapGet("/calc/{id}/{file}", CalculationCurvesApi.Get);
         api.MapGet("/builds/{id}/drawing.svg", DrawingApi.Get);
         api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
+        api.MapGet("/builds/{id}/customer.json", CustomersApi.Json);
+        api.MapGet("/builds/{id}/customer.html", CustomersApi.Html);
+        api.MapGet("/shop/stock.csv", ShopApi.Stock);
         api.MapPost("/import", BuildsApi.Import).TakesLargeBodies();
         api.MapPost("/attachments", AttachmentsApi.Post).TakesLargeBodies();
         api.MapGet("/attachments/{hash}", AttachmentsApi.Get);

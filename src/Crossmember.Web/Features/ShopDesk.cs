@@ -11,7 +11,7 @@ namespace Crossmember.Web.Features;
 /// <summary>The one door through which pages and programs write: whoever looks at a build hears that it has changed.</summary>
 public sealed class ShopDesk(OpenShop shop)
 {
-    /// <summary>The id of a build that has new entries.</summary>
+    /// <summary>The name of a stream that has new entries: the id of a build, or the shop's own.</summary>
     public event Action<string>? Changed;
 
     public OpenShop Shop => shop;
@@ -27,6 +27,9 @@ public sealed class ShopDesk(OpenShop shop)
 
     public OpenBuild? Open(string build) => shop.Shelf.Open(build);
 
+    /// <summary>Every build of the shop as it stands now, those put away among them.</summary>
+    public IEnumerable<OpenBuild> OpenBuilds() => Builds().Select(b => Open(b.Id)).OfType<OpenBuild>();
+
     public IReadOnlyList<AppendOutcome> Append(IReadOnlyList<Fact> facts, Arrival arrival)
     {
         var outcomes = shop.Store.Journal.Append(facts, arrival);
@@ -41,8 +44,10 @@ public sealed class ShopDesk(OpenShop shop)
     {
         if (BuildFile.Read(content, Catalogue.Shipped, faults) is not { } file) return null;
         beforeWriting?.Invoke();
+        var before = shop.Store.Journal.Store.Head(Fact.Shop).Sequence;
         var imported = shop.Importing().Import(file, null, faults);
         if (imported is not null) Changed?.Invoke(imported.Id);
+        if (shop.Store.Journal.Store.Head(Fact.Shop).Sequence > before) Changed?.Invoke(Fact.Shop);
         return imported;
     }
 

@@ -1,7 +1,6 @@
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Slots;
-using Crossmember.Web.Features.Decisions;
 
 namespace Crossmember.Web.Features.MasterSheet;
 

@@ -1,6 +1,5 @@
 using Crossmember.Builds.Evaluation;
 using Crossmember.Engineering.Calculations;
-using Crossmember.Web.Features.Decisions;
 
 namespace Crossmember.Web.Features.MasterSheet;
 

@@ -5,15 +5,31 @@
     set(key, value) { try { value === null ? localStorage.removeItem('desk.' + key) : localStorage.setItem('desk.' + key, value); } catch { /* a private window keeps nothing */ } },
   };
 
-  const theme = store.get('theme');
-  if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
-
   function switchTheme() {
     const shown = document.documentElement.dataset.theme ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
     const next = shown === 'dark' ? 'light' : 'dark';
-    document.documentElement.dataset.theme = next;
-    store.set('theme', next);
+    chooseTheme(next);
   }
+
+  // 'light', 'dark', or null: as the device has it. Every choice on the page, in every window of this browser, shows the same.
+  let theme = store.get('theme');
+
+  function chooseTheme(chosen) {
+    store.set('theme', theme = chosen);
+    showTheme();
+  addEventListener('DOMContentLoaded', showTheme);
+  }
+
+  function showTheme() {
+    if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+    else delete document.documentElement.dataset.theme;
+    for (const choice of document.querySelectorAll('[data-theme-choice]')) choice.checked = choice.dataset.themeChoice === (theme ?? 'device');
+  }
+
+  showTheme();
+  addEventListener('DOMContentLoaded', showTheme);
+  addEventListener('storage', e => { if (e.key === 'desk.theme') { theme = e.newValue; showTheme(); } });
+  addEventListener('change', e => { const choice = e.target.dataset?.themeChoice; if (choice) chooseTheme(choice === 'device' ? null : choice); });
 
   function device() {
     let id = store.get('device');
@@ -31,6 +47,7 @@
         if (draft && draft !== field.value && (!field.value || 'draftOver' in field.dataset)) { field.value = draft; field.dispatchEvent(new Event('input', { bubbles: true })); }
       }
     },
+    showTheme,
     forget(key) { store.set('draft.' + key, null); },
     // Every draft whose key begins so.
     forgetAll(start) {
@@ -46,7 +63,7 @@
   // What was typed while the line was cut has reached nobody: it is said again as soon as the desk answers. The event does not bubble.
   document.addEventListener('components-reconnect-state-changed', e => {
     if (e.detail?.state !== 'hide') return;
-    for (const field of document.querySelectorAll('[data-draft]')) if (field.value) field.dispatchEvent(new Event('input', { bubbles: true }));
+    for (const field of document.querySelectorAll('[data-draft], [data-retell]')) if (field.value) field.dispatchEvent(new Event('input', { bubbles: true }));
   }, true);
 
   // An empty link leads to the base of the site, not to the page one is on.
