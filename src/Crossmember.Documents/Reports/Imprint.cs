@@ -16,7 +16,7 @@ public sealed record Imprint(DateTimeOffset Made, MeasureSystem Measure, DateTim
     public string Printed => $"{Day(Made)} {Made.UtcDateTime:HH:mm} UTC";
 
     /// <summary>At the foot of every page.</summary>
-    public string Foot(Sheet? sheet) => (sheet is null ? "" : $"As of {AsOf(sheet)} · ") + $"made {Printed} by Crossmember · an engineering help, no inspection";
+    public string Foot(Sheet? sheet) => (sheet is null ? "" : $"As of {AsOf(sheet)} · ") + $"made {Printed} · Crossmember, no inspection";
 
     private static string Day(DateTimeOffset at) => at.UtcDateTime.ToString("yyyy-MM-dd", null);
 }

@@ -43,6 +43,18 @@ public sealed class TrueScaleTests
     }
 
     [Fact]
+    public void An_outline_along_the_edge_of_the_drawing_is_not_cut()
+    {
+        using var read = ReadBack.Written(new Block.TrueScale("Bracket", s_bracket));
+        var paths = Assert.Single(read.Pages).Paths;
+        var outline = paths.Where(p => p.IsStroked && !p.IsClipping).Select(p => (Path: p, Box: p.GetBoundingRectangle()!.Value)).Single(p => Math.Abs(Millimetres(p.Box.Width) - 120) < 0.01);
+        var half = 0.25 / 2 / 25.4 * 72; // lines of a drawing are 0.25 mm
+        var window = paths.Where(p => p.IsClipping).Select(p => p.GetBoundingRectangle()!.Value).Where(w => Math.Abs(Millimetres(w.Width) - 120) < 2).ToList();
+        Assert.NotEmpty(window);
+        Assert.All(window, w => Assert.True(w.Left <= outline.Box.Left - half && w.Right >= outline.Box.Right + half && w.Bottom <= outline.Box.Bottom - half && w.Top >= outline.Box.Top + half));
+    }
+
+    [Fact]
     public void What_is_larger_than_the_page_goes_onto_several_that_overlap_each_with_its_bar()
     {
         using var read = ReadBack.Written(new Block.TrueScale("Wrap", new(400, 100, "a tube's end unrolled", [Shape.Line(0, 50, 400, 50, Ink.Text)])));

@@ -5,7 +5,7 @@ namespace Crossmember.Documents.Paper.Pdf;
 /// <summary>A drawing at its true size. One that is larger than the page goes onto several, which overlap to be put together.</summary>
 internal sealed class TrueScaleLayout(Lines lines, Room room)
 {
-    private const double Overlap = 10 * PageSize.PointsOfMillimetre, Scale = PageSize.PointsOfMillimetre, Gap = 8;
+    private const double Overlap = 10 * PageSize.PointsOfMillimetre, Scale = PageSize.PointsOfMillimetre, Gap = 8, Line = 0.5;
 
     private static readonly Style s_words = new(8.5, Ink.Text, true), s_title = new(13, Ink.Text, true);
 
@@ -28,15 +28,16 @@ internal sealed class TrueScaleLayout(Lines lines, Room room)
                     pencil.Lines(words, 0, y, s_words);
                     foreach (var shape in bar.Shapes) pencil.Shape(shape, 0, y + s_words.Leading, Scale);
                 }) { WithNext = true };
-                yield return Part(block.Drawing, column * (room.Width - Overlap), row * (free - Overlap), Math.Min(height, free));
+                yield return Part(block.Drawing, column * (room.Width - Overlap), row * (free - Overlap), Math.Min(room.Width, width - (column * (room.Width - Overlap))), Math.Min(free, height - (row * (free - Overlap))));
             }
         yield return Strip.Gap(Gap);
     }
 
-    private Strip Part(Drawing drawing, double left, double top, double height) => new(height, (pencil, y) =>
+    /// <summary>What lies within a window on the drawing. A line along its edge is as thick outside as inside and is not cut.</summary>
+    private static Strip Part(Drawing drawing, double left, double top, double width, double height) => new(height, (pencil, y) =>
     {
         pencil.Canvas.Save();
-        pencil.Canvas.ClipRect(new(0, (float)y, (float)room.Width, (float)(y + height)));
+        pencil.Canvas.ClipRect(new((float)-Line, (float)(y - Line), (float)(width + Line), (float)(y + height + Line)));
         foreach (var shape in drawing.Shapes) pencil.Shape(shape, -left, y - top, Scale);
         pencil.Canvas.Restore();
     });
