@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Parameters;
@@ -23,6 +24,9 @@ public sealed partial class SheetPage
 
     private Fault? Grade((string? Grade, IReadOnlyList<string> Findings) said) =>
         _slot is { } slot ? Kept(Desk.Stating.Grade(Id, slot.Id, said.Grade, said.Findings, View!.Seen($"slots/{slot.Id}/grade"), Speaker)) : null;
+
+    private Fault? Weigh(string date, JsonObject readings) =>
+        Kept(Desk.Stating.Say(Id, EntryKind.WeighingTaken, $"weighings/{date}", readings, null, Speaker));
 
     /// <summary>Opens the form on an entry, to put it right.</summary>
     private void TakeForWrong(Entry entry) => (_wrong, _seeking) = (entry, false);
