@@ -58,6 +58,33 @@ public sealed class StartingTests(WebDesk desk)
         data.Delete(recursive: true);
     }
 
+    /// <summary>Five items of a template and what could be done about each, a price and a figure of hours: 5 x 310 + 1240 + 96 + 380 + 1150 = 4416, by hand.</summary>
+    [Fact]
+    public async Task Five_items_with_an_option_each_are_said_in_a_few_words()
+    {
+        (string Item, string Option, string Price, string Hours)[] said =
+        [
+            ("tires", "33 in all-terrain", "310 each, 5", "3"), ("gearbox", "Rebuilt four-speed", "1240", "9"), ("axle.front.brakes", "New shoes and cylinders", "96", "5"),
+            ("cooling", "Recored radiator", "380", "2.5"), ("harness", "New harness", "1150", "40"),
+        ];
+        var page = await desk.OpenAs("Ana", "/builds/new");
+        await Make(page, NewTitle());
+        foreach (var (item, option, price, hours) in said)
+        {
+            await page.Locator($".items a[title='{item}']").ClickAsync();
+            await page.GetByRole(AriaRole.Button, new() { Name = "New option", Exact = true }).ClickAsync();
+            await page.Locator("#of-title").FillAsync(option);
+            await page.Locator("#of-price").FillAsync(price);
+            await page.Locator("#of-figure-0").FillAsync(hours);
+            await page.GetByRole(AriaRole.Button, new() { Name = "Add the option" }).ClickAsync();
+            await page.GetByRole(AriaRole.Button, new() { Name = $"Choose {option} for" }).ClickAsync();
+            await Expect(page.Locator(".note.said")).ToContainTextAsync(option);
+        }
+        await Expect(page.Locator(".totals")).ToContainTextAsync("4,416.00 USD");
+        await Picture(page, "five-items");
+        await page.Context.DisposeAsync();
+    }
+
     [Fact]
     public async Task What_is_half_typed_survives_a_reload()
     {
@@ -118,10 +145,15 @@ public sealed class StartingTests(WebDesk desk)
         await page.Context.DisposeAsync();
     }
 
+    /// <summary>For whoever wants to look at the pages: pictures of them in a folder.</summary>
+    private static async Task Picture(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("CROSSMEMBER_PICTURES") is { Length: > 0 } folder) await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
+    }
+
     private static async Task NoBarrier(IPage page, int width, string name)
     {
-        if (Environment.GetEnvironmentVariable("CROSSMEMBER_PICTURES") is { Length: > 0 } folder)
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}-{width}.png"), FullPage = true });
+        await Picture(page, $"{name}-{width}");
         var result = await page.RunAxe();
         Assert.Equal("", string.Join("\n", result.Violations.SelectMany(v => v.Nodes.Select(n => $"{name}: {v.Id} ({v.Impact}): {v.Help}; {n.Html}"))));
         Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, name);

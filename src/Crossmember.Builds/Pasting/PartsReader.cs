@@ -59,16 +59,17 @@ public sealed class PartsReader(HeaderGuess guess, string books, string massUnit
     {
         if (Cell(row, ColumnKind.Mass) is not var (column, text) || text.Length == 0) return null;
         if (ShopNotation.Read(text, Dimension.Mass).Value is { Si: >= 0 }) return text;
-        if (WrittenNumber.Read(text, guess.Columns[column].Mark) is { } number and >= 0) return FormattableString.Invariant($"{number} {Unit(column)}");
+        if (WrittenNumber.Read(text, guess.Columns[column].Mark) is { } number and >= 0) return FormattableString.Invariant($"{number} {UnitOf(guess.Columns[column], massUnit)}");
         faults.Add(At(row, column), $"'{text}' is no weight", "a number with its unit, such as 31 kg or 12 lb");
         return null;
     }
 
-    private string Unit(int column) => (guess.Columns[column].Header ?? "").ToLowerInvariant() switch
+    /// <summary>The unit of the weights of a column: that of its header, else the usual one.</summary>
+    public static string UnitOf(ColumnGuess column, string usual) => (column.Header ?? "").ToLowerInvariant() switch
     {
         var h when h.Contains("kg", StringComparison.Ordinal) => "kg",
         var h when h.Contains("lb", StringComparison.Ordinal) => "lb",
-        _ => massUnit,
+        _ => usual,
     };
 
     private static string Short(string text) => text.Length <= LongestText ? text : text[..LongestText];

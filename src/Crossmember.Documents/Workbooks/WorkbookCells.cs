@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.IO.Compression;
+using System.Text;
 using Crossmember.Engineering.Reading;
 using ExcelDataReader;
 using ExcelDataReader.Exceptions;
@@ -14,6 +15,9 @@ public static class WorkbookCells
 
     private const long LargestUnpacked = 256L * 1024 * 1024;
 
+    // The library asks for a code page of the old binary kind whatever it reads, and the framework has it only when told so.
+    static WorkbookCells() => Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
+
     /// <summary>Rows of the first sheet that holds anything, or null with a fault.</summary>
     public static IReadOnlyList<IReadOnlyList<string>>? Read(ReadOnlyMemory<byte> content, Faults faults)
     {
@@ -24,7 +28,7 @@ public static class WorkbookCells
             using var reader = ExcelReaderFactory.CreateOpenXmlReader(stream);
             return Rows(reader, faults);
         }
-        catch (Exception e) when (e is ExcelReaderException or InvalidDataException or System.Xml.XmlException or InvalidOperationException or FormatException or ArgumentException or IndexOutOfRangeException or NullReferenceException or OverflowException or KeyNotFoundException or IOException or NotSupportedException)
+        catch (Exception e) when (e is ExcelReaderException or InvalidDataException or System.Xml.XmlException or InvalidOperationException or FormatException or ArgumentException or IndexOutOfRangeException or NullReferenceException or OverflowException or KeyNotFoundException or IOException)
         {
             // The library throws many things on a torn file: for whoever hands it in they are all the same.
             return Refuse(faults, "the workbook is damaged", "open it in a spreadsheet and save it anew, or paste the cells");

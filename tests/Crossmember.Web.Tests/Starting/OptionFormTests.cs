@@ -4,7 +4,9 @@ using Crossmember.Builds.Journal;
 using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
 using Crossmember.Planning;
+using Crossmember.Web.Features;
 using Crossmember.Web.Features.Decisions;
+using Crossmember.Web.Features.Starting;
 
 namespace Crossmember.Web.Tests.Starting;
 
@@ -142,5 +144,17 @@ public sealed class OptionFormTests : StartingShop
         page.Find(".option-form").Submit();
         var (key, stated) = Tires.Find("35-in")!.Parameters[0];
         Assert.Equal(("wheel.*.*.tire.size", "35x12.50R15LT", Basis.Vendor), (key, stated.Typed, stated.Basis));
+    }
+
+    [Fact]
+    public void Values_that_share_a_word_with_the_item_come_first()
+    {
+        var keys = ValueKey.Of(BuildView.Of(Desk, "bracken")!.Sheet("working"), new Slot { Id = "axle.rear.tires", Title = "Rear tires" });
+        var own = keys.TakeWhile(k => k.Page == keys[0].Page).Select(k => k.Key).ToList();
+        Assert.Contains("wheel.*.*.tire.size", own);
+        Assert.Contains("wheel.rear.left.tire.size", own);
+        Assert.DoesNotContain("wheel.front.left.tire.size", own);
+        Assert.DoesNotContain("engine.redline", own);
+        Assert.Contains(keys, k => k.Key == "engine.redline");
     }
 }

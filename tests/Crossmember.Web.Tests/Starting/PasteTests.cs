@@ -32,7 +32,7 @@ public sealed class PasteTests : StartingShop
         var before = Desk.Open("bracken")!.Build.Position;
         var page = Previewed(Pasted(List));
         Assert.Contains("3 rows: 2 ready, 1 needs a look", page.Markup, StringComparison.Ordinal);
-        Assert.Contains("line 4, “Qty”: 'two' is no number of parts. A number such as 4", page.Find("tr.look").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Line 4, “Qty”: 'two' is no number of parts. A number such as 4", page.Find("tr.look").TextContent, StringComparison.Ordinal);
         Assert.Equal("item:tires", page.Find(".preview tbody tr select option[selected]").GetAttribute("value"));
         Assert.Equal(before, Desk.Open("bracken")!.Build.Position);
     }

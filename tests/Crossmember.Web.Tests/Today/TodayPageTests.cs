@@ -28,6 +28,7 @@ public sealed class TodayPageTests : BunitContext
         _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
         _desk = new(_shop);
         Services.AddSingleton(_desk).AddSingleton(TimeProvider.System).AddSingleton<GlanceBoard>();
+        SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", true));
     }
 
     protected override void Dispose(bool disposing)
