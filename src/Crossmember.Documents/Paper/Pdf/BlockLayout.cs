@@ -75,7 +75,8 @@ internal sealed class BlockLayout(Typesetter type, Room room)
             var strip = inks[i];
             yield return strip with
             {
-                Before = i == 0 ? AfterBlock : 0, WithNext = strip.WithNext || i == 0,
+                Before = i == 0 ? AfterBlock : 0,
+                WithNext = strip.WithNext || i == 0,
                 Draw = (pencil, y) =>
                 {
                     pencil.Box(0, y, 3, strip.Height, s_bar);

@@ -41,7 +41,8 @@ internal sealed class FigureLayout(Lines lines, Room room)
             pencil.Canvas.Scale((float)scale);
             plot.Render(pencil.Canvas, place);
             pencil.Canvas.Restore();
-        }) { WithNext = true, Before = 2 };
+        })
+        { WithNext = true, Before = 2 };
     }
 
     private Strip Drawn(Drawing drawing)
@@ -50,6 +51,7 @@ internal sealed class FigureLayout(Lines lines, Room room)
         return new(drawing.Height * scale, (pencil, y) =>
         {
             foreach (var shape in drawing.Shapes) pencil.Shape(shape, 0, y, scale);
-        }) { WithNext = true, Before = 2 };
+        })
+        { WithNext = true, Before = 2 };
     }
 }

@@ -81,7 +81,8 @@ internal sealed class TableLayout(Lines lines, Room room)
         {
             Draw(pencil, laid, y, 0, laid.Lines);
             pencil.Rule(0, y + height, all, Ink.Quiet, 0.8);
-        }) { WithNext = true };
+        })
+        { WithNext = true };
     }
 
     private IEnumerable<Strip> RowOf(Block.Table table, Row row, double[] widths, Strip head)
@@ -101,7 +102,8 @@ internal sealed class TableLayout(Lines lines, Room room)
             {
                 Draw(pencil, laid, y + Padding, first, count);
                 if (last) pencil.Rule(0, y + height - 0.5, all, Ink.Rule);
-            }) { Head = head };
+            })
+            { Head = head };
         }
     }
 

@@ -27,7 +27,8 @@ internal sealed class TrueScaleLayout(Lines lines, Room room)
                 {
                     pencil.Lines(words, 0, y, s_words);
                     foreach (var shape in bar.Shapes) pencil.Shape(shape, 0, y + s_words.Leading, Scale);
-                }) { WithNext = true };
+                })
+                { WithNext = true };
                 yield return Part(block.Drawing, column * (room.Width - Overlap), row * (free - Overlap), Math.Min(room.Width, width - (column * (room.Width - Overlap))), Math.Min(free, height - (row * (free - Overlap))));
             }
         yield return Strip.Gap(Gap);
