@@ -24,7 +24,8 @@ public sealed partial class BuildCardPage
     private Outcome? _was;
     private Value[] _arguments = [];
     private IReadOnlyList<(CurveChart Chart, IChartFiles Files)> _charts = [];
-    private (string Id, string Instance, string? In) _shown;
+    private readonly AddressEcho _echo = new();
+    private (string Id, string Instance, string? In, string? Input) _asked;
     private MeasureSystem _measure;
     private bool _restored;
     private string _address = "{}";
@@ -65,10 +66,10 @@ public sealed partial class BuildCardPage
 
     protected override void OnParametersSet()
     {
-        var (address, asked) = (Input ?? "{}", (Id, Instance, In));
-        if (_view is null || _shown != asked) Load(address);
-        else if (address != _address) Load(address);
+        var asked = (Id, Instance, In, Input);
+        if (_view is null || (asked != _asked && !IsEcho())) Load(Input ?? "{}");
         else if (_measure != Viewer.Measure && _state is not null) Describe();
+        _asked = asked;
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -79,10 +80,13 @@ public sealed partial class BuildCardPage
         if (Input is null) await Js.InvokeVoidAsync("desk.restore");
     }
 
+    /// <summary>Whether the address is what this card wrote into it: the same place in the same what-if, with what was tried a moment ago.</summary>
+    private bool IsEcho() => (Id, Instance) == (_asked.Id, _asked.Instance) && (In ?? _sheet.Scenario) == _sheet.Scenario && _echo.Is(Input ?? "{}");
+
     private void Load(string address)
     {
-        if (_shown != (Id, Instance, In)) (_restored, _said, _own, _refused, _clash, _newer) = (false, "", null, null, null, false);
-        (_shown, _address, _unfinished, _arguments) = ((Id, Instance, In), address, null, []);
+        if ((Id, Instance, In) != (_asked.Id, _asked.Instance, _asked.In)) (_restored, _said, _own, _refused, _clash, _newer) = (false, "", null, null, null, false);
+        (_address, _unfinished, _arguments) = (address, null, []);
         _view = DecisionView.Of(Desk, Id);
         if (_view is null || !Find(_view)) return;
         _work = new(_state!.Instance.Calculation);
@@ -156,8 +160,9 @@ public sealed partial class BuildCardPage
     /// <summary>What is tried stands in the address: it survives a reload and can be sent.</summary>
     private void Keep()
     {
-        if (_work.Input == (Input ?? "{}")) return;
-        (_address, _shown) = (_work.Input, (Id, Instance, _sheet.Scenario));
+        if (_work.Input == _address) return;
+        _address = _work.Input;
+        _echo.Write(_address);
         Nav.NavigateTo(BenchAddress.Of(Id, _sheet.Scenario, Instance, _address), replace: true);
     }
 
