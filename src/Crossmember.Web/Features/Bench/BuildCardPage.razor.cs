@@ -20,7 +20,8 @@ public sealed partial class BuildCardPage
     private Outcome? _was;
     private Value[] _arguments = [];
     private IReadOnlyList<(CurveChart Chart, IChartFiles Files)> _charts = [];
-    private (string Id, string Instance, string? In) _shown;
+    private readonly AddressEcho _echo = new();
+    private (string Id, string Instance, string? In, string? Input) _asked;
     private MeasureSystem _measure;
     private bool _restored;
     private string _address = "{}";
@@ -45,10 +46,11 @@ public sealed partial class BuildCardPage
 
     protected override void Arrange()
     {
-        var address = Input ?? "{}";
-        if (_shown != (Id, Instance, In) || address != _address) Load(address);
+        var asked = (Id, Instance, In, Input);
+        if (asked != _asked && !IsEcho()) Load(Input ?? "{}");
         else if (!ReferenceEquals(_sheet, Sheet)) Present();
         else if (_measure != Viewer.Measure && _state is not null) Describe();
+        _asked = asked;
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -59,14 +61,17 @@ public sealed partial class BuildCardPage
         if (Input is null) await Js.InvokeVoidAsync("desk.restore");
     }
 
+    /// <summary>Whether the address is what this card wrote into it: the same place in the same what-if, with what was tried a moment ago.</summary>
+    private bool IsEcho() => (Id, Instance) == (_asked.Id, _asked.Instance) && (In ?? _sheet.Scenario) == _sheet.Scenario && _echo.Is(Input ?? "{}");
+
     private void Load(string address)
     {
-        if (_shown != (Id, Instance, In))
+        if ((Id, Instance, In) != (_asked.Id, _asked.Instance, _asked.In))
         {
             _restored = false;
             Pen.Clear();
         }
-        (_shown, _address, _unfinished, _arguments) = ((Id, Instance, In), address, null, []);
+        (_address, _unfinished, _arguments) = (address, null, []);
         if (!Find()) return;
         _work = new(_state!.Instance.Calculation);
         _work.Typed.Fill(address);
@@ -147,8 +152,9 @@ public sealed partial class BuildCardPage
     /// <summary>What is tried stands in the address: it survives a reload and can be sent.</summary>
     private void Keep()
     {
-        if (_work.Input == (Input ?? "{}")) return;
-        (_address, _shown) = (_work.Input, (Id, Instance, Scenario));
+        if (_work.Input == _address) return;
+        _address = _work.Input;
+        _echo.Write(_address);
         Nav.NavigateTo(BenchAddress.Of(Id, Scenario, Instance, _address), replace: true);
     }
 

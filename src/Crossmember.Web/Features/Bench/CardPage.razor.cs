@@ -15,6 +15,8 @@ public sealed partial class CardPage
     private Workpiece? _work;
     private Outcome _outcome = null!;
     private bool _stale, _restored;
+    private readonly AddressEcho _echo = new();
+    private (string Id, string? Input) _asked;
     private string _nearest = "", _address = "";
     private string? _unfinished, _worked;
     private MeasureSystem _measure;
@@ -41,10 +43,15 @@ public sealed partial class CardPage
 
     protected override void OnParametersSet()
     {
-        var address = Input ?? "{}";
-        if (_work?.Calculation.Id != Id) Begin(address);
-        else if (address != _address) Take(address);
-        else if (_measure != Viewer.Measure) Work();
+        var (asked, address) = ((Id, Input), Input ?? "{}");
+        if (asked != _asked && (Id != _asked.Id || !_echo.Is(address)))
+        {
+            _address = address;
+            if (Id != _asked.Id) Begin();
+            else Take(address);
+        }
+        else if (_work is not null && _measure != Viewer.Measure) Work();
+        _asked = asked;
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -55,17 +62,17 @@ public sealed partial class CardPage
         if (Input is null) await Js.InvokeVoidAsync("desk.restore");
     }
 
-    private void Begin(string address)
+    private void Begin()
     {
-        _work = null;
+        (_work, _restored) = (null, false);
         _nearest = Nearest.To(Id, CalculationList.All.Select(c => c.Id)) ?? "";
         if (CalculationList.Find(Id) is not { } calculation) return;
         _builds = Desk.Builds();
         _work = new(calculation);
-        Take(address);
+        Take(_address);
     }
 
-    /// <summary>Puts into the form what stands in the address; what it names wrongly is told.</summary>
+    /// <summary>Puts into the form what stands in an address; what it names wrongly is told.</summary>
     private void Take(string address)
     {
         var calculation = _work!.Calculation;
@@ -75,7 +82,7 @@ public sealed partial class CardPage
         _addressFaults = [.. FieldFaults.Of(calculation, faults.List).Loose];
         _work.Typed.Fill(address);
         _work.OfferMembers();
-        (_address, _unfinished) = (address, null);
+        _unfinished = null;
         Work();
     }
 
@@ -131,9 +138,9 @@ public sealed partial class CardPage
     /// <summary>What is typed stands in the address, also what cannot be read: nothing typed is lost, and the card can be sent.</summary>
     private void Keep()
     {
-        if (_work!.Input == (Input ?? "{}")) return;
-        _address = _work.Input;
-        _addressFaults = [];
+        if (_work!.Input == _address) return;
+        (_address, _addressFaults) = (_work.Input, []);
+        _echo.Write(_address);
         Nav.NavigateTo(BenchAddress.Of(Id, _address), replace: true);
     }
 
