@@ -3,10 +3,11 @@
 # command line is compiled ahead of time (its store opens in half the time).
 
 # True when no file that goes into the program is newer than its last publishing.
+# The desk's tokens and faces are in every document, whichever program writes it.
 # Project folders themselves are not looked at, for every build writes bin and obj into them.
 is_published() { # NAME SIBLING
   local stamp=$root/artifacts/$1/.published
-  [ -e "$stamp" ] && [ -z "$(cd "$root" && find src data Directory.*.props Directory.*.targets global.json \
+  [ -e "$stamp" ] && [ -z "$(cd "$root" && find src data src/Crossmember.Web/wwwroot/css/tokens.css src/Crossmember.Web/wwwroot/fonts Directory.*.props Directory.*.targets global.json \
     \( -name bin -o -name obj -o -name "$2" \) -prune -o ! -regex 'src\(/[^/]*\)?' -newer "$stamp" -print -quit)" ]
 }
 

@@ -7,4 +7,9 @@ if (args is ["look"])
     Look.Run();
     return;
 }
+if (args is ["shop", var folder, var demo])
+{
+    BigShop.Make(folder, demo);
+    return;
+}
 BenchmarkSwitcher.FromAssembly(typeof(RippleBenchmarks).Assembly).Run(args);

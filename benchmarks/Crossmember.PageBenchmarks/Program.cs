@@ -2,9 +2,13 @@ using Crossmember.PageBenchmarks;
 using Microsoft.Playwright;
 
 // What somebody waits for at the desk: its start, the first load of two pages, and deciding. Needs chromium; nothing is asserted.
+if (args is ["shop", var records])
+{
+    await BigShopPages.Time(RepositoryRoot(), records);
+    return;
+}
 var times = args is [var count] ? int.Parse(count, System.Globalization.CultureInfo.InvariantCulture) : 5;
-var root = new DirectoryInfo(AppContext.BaseDirectory);
-while (!File.Exists(Path.Combine(root.FullName, "Crossmember.slnx"))) root = root.Parent!;
+var root = RepositoryRoot();
 var chromium = Environment.GetEnvironmentVariable("CROSSMEMBER_CHROMIUM") is { Length: > 0 } named ? named
     : (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(p => Path.Combine(p, "chromium")).First(File.Exists);
 
@@ -51,3 +55,10 @@ using (var desk = await RunningDesk.Start(root.FullName, Fresh().FullName))
 }
 figures.Print();
 foreach (var folder in folders) folder.Delete(recursive: true);
+
+static DirectoryInfo RepositoryRoot()
+{
+    var root = new DirectoryInfo(AppContext.BaseDirectory);
+    while (!File.Exists(Path.Combine(root.FullName, "Crossmember.slnx"))) root = root.Parent!;
+    return root;
+}

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using Crossmember.Cli.Commands.Calc;
+using Crossmember.Cli.Commands.Paper;
 using Crossmember.Cli.Commands.Sheets;
 using Crossmember.Cli.Commands.Shop;
 
@@ -31,7 +32,7 @@ internal static class CommandLine
         {
             Serve.Make(shared), Demo.Make(), Import.Make(shared), Export.Make(shared), Rebuild.Make(shared), Verify.Make(shared),
             new Command("calc", "Calculations: list them, describe one, run one.") { List.Make(), Describe.Make(), Commands.Calc.Run.Make() },
-            Check.Make(shared), Ripple.Make(shared),
+            Check.Make(shared), Ripple.Make(shared), Report.Make(shared),
             new HelpOption { Action = new HelpWithExamples() },
             new VersionOption(),
         };

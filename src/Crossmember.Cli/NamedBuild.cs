@@ -10,6 +10,9 @@ namespace Crossmember.Cli;
 /// <summary>BUILD on a command line: a file if one of that name exists, else the id of a stored build.</summary>
 internal sealed record NamedBuild(string Name, OpenBuild Open, Comparing Comparing, bool IsFile)
 {
+    /// <summary>When the entry at a position was recorded; never for a file.</summary>
+    public Func<long, DateTimeOffset?> Recorded { get; init; } = _ => null;
+
     /// <summary>Where the streams stood that a sheet was made from; a file has none.</summary>
     public (long Build, long Shop) PositionOf(Sheet sheet) => IsFile ? (0, 0) : (sheet.Build.Position, sheet.Shop.Position);
 
@@ -23,7 +26,7 @@ internal sealed record NamedBuild(string Name, OpenBuild Open, Comparing Compari
             return Outcome.Faulty(name, "there is no such file and no stored build of this id", $"stored: {string.Join(", ", shop.Store.Builds().Select(b => b.Id))}");
         foreach (var u in open.State.Unreadable) terminal.Say($"{name}: open for reading only: {u}");
         foreach (var fault in open.State.Faults) terminal.Say($"{name}: {fault}");
-        return work(new(name, open, shop.Comparing(open), IsFile: false));
+        return work(new(name, open, shop.Comparing(open), IsFile: false) { Recorded = position => shop.Shelf.Recorded(name, position) });
     }
 
     private static Outcome OfFile(string name, Func<NamedBuild, Outcome> work)

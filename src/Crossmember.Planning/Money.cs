@@ -18,6 +18,8 @@ public readonly record struct Money(decimal Amount, string Currency)
     /// <summary>Decimals of the currency's smallest coin.</summary>
     public static int Decimals(string currency) => s_minorUnits.GetValueOrDefault(currency, 2);
 
+    public static Money SmallestCoin(string currency) => new(1m / (decimal)Math.Pow(10, Decimals(currency)), currency);
+
     /// <summary>Rounded to the smallest coin, half away from zero.</summary>
     public Money Rounded() => this with { Amount = Math.Round(Amount, Decimals(Currency), MidpointRounding.AwayFromZero) };
 

@@ -36,9 +36,9 @@ public sealed class OpenShop : IDisposable
     public static OpenShop Open(string folder, TimeProvider clock) =>
         new(ShopStore.Open(folder, clock, new AppendRules(Catalogue.Shipped)), Catalogue.Shipped, clock);
 
-    /// <summary>Opens a shop by a connection string; attachments lie in the folder.</summary>
+    /// <summary>Opens a shop by a connection string; attachments and personal records lie in the folder.</summary>
     public static OpenShop Open(string connection, string folder, TimeProvider clock) =>
-        new(ShopStore.Open(new ShopPlace(connection, Path.Combine(folder, "attachments")), clock, new AppendRules(Catalogue.Shipped)), Catalogue.Shipped, clock);
+        new(ShopStore.Open(ShopPlace.Beside(connection, folder), clock, new AppendRules(Catalogue.Shipped)), Catalogue.Shipped, clock);
 
     public void Dispose() => Store.Dispose();
 }

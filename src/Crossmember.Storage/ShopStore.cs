@@ -9,10 +9,14 @@ using Microsoft.EntityFrameworkCore;
 namespace Crossmember.Storage;
 
 /// <summary>Where a shop's data lies.</summary>
-public sealed record ShopPlace(string ConnectionString, string AttachmentsFolder)
+/// <param name="PersonalFolder">What can be erased lies here, and nowhere else.</param>
+public sealed record ShopPlace(string ConnectionString, string AttachmentsFolder, string PersonalFolder)
 {
-    /// <summary>Database and attachments in one folder.</summary>
-    public static ShopPlace Folder(string folder) => new($"Data Source={Path.Combine(folder, "shop.db")}", Path.Combine(folder, "attachments"));
+    /// <summary>Database, attachments and personal records in one folder.</summary>
+    public static ShopPlace Folder(string folder) => Beside($"Data Source={Path.Combine(folder, "shop.db")}", folder);
+
+    /// <summary>A database anywhere; attachments and personal records in a folder.</summary>
+    public static ShopPlace Beside(string connection, string folder) => new(connection, Path.Combine(folder, "attachments"), Path.Combine(folder, "personal"));
 }
 
 /// <summary>Everything a shop keeps, opened at one place: what programs compose from.</summary>
@@ -27,6 +31,7 @@ public sealed class ShopStore : IDisposable
         _database = new(place.ConnectionString);
         _projections = projections;
         Attachments = new(place.AttachmentsFolder, _database);
+        Personal = new(place.PersonalFolder);
         Snapshots = new(_database);
         Glances = new(_database);
         Journal = new(new SqliteJournalStore(_database, projections), clock, rules);
@@ -36,6 +41,8 @@ public sealed class ShopStore : IDisposable
     public Journal Journal { get; }
 
     public Attachments Attachments { get; }
+
+    public PersonalRecords Personal { get; }
 
     public Snapshots Snapshots { get; }
 
@@ -82,6 +89,13 @@ public sealed class ShopStore : IDisposable
 
     /// <summary>Whatever is not as it was written: database, chains, held facts, attachments; against heads kept elsewhere, if given.</summary>
     public IReadOnlyList<Problem> Verify(HeadsFile? kept = null) => _verifier.Verify(kept);
+
+    /// <summary>What does not fit together outside the journal, and breaks nothing in it: personal records that are missing or that no build names.</summary>
+    public IReadOnlyList<Problem> Remarks()
+    {
+        using var db = _database.Open();
+        return [.. PersonalCheck.Check(db, Personal)];
+    }
 
     /// <summary>Where the streams stand, to be kept away from the database.</summary>
     public HeadsFile Heads() => _verifier.Heads();

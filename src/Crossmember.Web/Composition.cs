@@ -28,6 +28,7 @@ public static class Composition
     public static IServiceCollection AddFeatures(this IServiceCollection services)
     {
         services.AddSingleton<ShopDesk>().AddSingleton<GlanceBoard>();
+        services.AddSingleton<Features.Paper.MadePapers>();
         // The page is the largest part of a first load; what the desk serves as files is compressed already.
         services.AddResponseCompression();
         services.AddAntiforgery();

@@ -13,10 +13,14 @@ public sealed record Flatbed(string Id, string Title, byte[] File)
 
     public string Decisions => $"/builds/{Id}/decisions";
 
-    public static Flatbed New()
+    public static Flatbed New() => New("", "");
+
+    /// <summary>With one word of its file put for another.</summary>
+    public static Flatbed New(string word, string another)
     {
-        using var stream = typeof(Flatbed).Assembly.GetManifestResourceStream("bracken.json")!;
-        var sheet = JsonNode.Parse(stream)!;
+        using var reader = new StreamReader(typeof(Flatbed).Assembly.GetManifestResourceStream("bracken.json")!);
+        var text = reader.ReadToEnd();
+        var sheet = JsonNode.Parse(word.Length == 0 ? text : text.Replace(word, another, StringComparison.Ordinal))!;
         var id = $"bracken-{Interlocked.Increment(ref s_next)}";
         var title = $"Bracken flatbed number {id[8..]}";
         (sheet["id"], sheet["title"]) = (id, title);

@@ -7,7 +7,6 @@ using Crossmember.Storage;
 using Crossmember.Web.Features;
 using Crossmember.Web.Features.Decisions;
 using Crossmember.Web.Features.Writing;
-using Crossmember.Web.Features.Figures;
 
 namespace Crossmember.Web.Tests;
 

@@ -42,6 +42,7 @@ public sealed class ShopFold
         if (text.Length == 3 && text.All(char.IsAsciiLetterUpper))
         {
             if (_shop with { Currency = null } is { Books: { } books } && books != text) r.Faults.Add(r.At("currency"), $"books in {text}", $"there are rates in {books}");
+            if (_shop.Rounding is { } step && !IsWhole(step, text)) r.Faults.Add(r.At("currency"), $"books in {text}", $"lines are rounded to {step}, which no coins of {text} make");
             return text;
         }
         r.Faults.Add(r.At("currency"), $"'{text}' is no currency code", "three capital letters, such as USD");
@@ -61,7 +62,7 @@ public sealed class ShopFold
         return _shop with { People = _shop.People.SetItem(id, new(id, name, r.OptionalText("role"), r.OptionalFlag("away") == true)) };
     }
 
-    private static decimal? Step(ObjectReader r)
+    private decimal? Step(ObjectReader r)
     {
         if (r.Element("step") is not { } e)
         {
@@ -69,10 +70,17 @@ public sealed class ShopFold
             return null;
         }
         if (e.ValueKind == JsonValueKind.Null) return null;
-        if (e.ValueKind == JsonValueKind.String && decimal.TryParse(e.GetString(), System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var step) && step is > 0 and <= 1000) return step;
+        if (e.ValueKind == JsonValueKind.String && decimal.TryParse(e.GetString(), System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var step) && step is > 0 and <= 1000)
+        {
+            if (_shop.Books is { } books && !IsWhole(step, books)) r.Faults.Add(r.At("step"), $"a step of {step} {books}", $"a multiple of the smallest coin, {Money.SmallestCoin(books)}");
+            return step;
+        }
         r.Faults.Add(r.At("step"), $"{e.GetRawText()} is no step of a bill", "a text such as \"0.05\" or \"1\", at most 1000; null for the smallest coin");
         return null;
     }
+
+    /// <summary>A step that no coins make would be rounded again to the coin, and then be none.</summary>
+    private static bool IsWhole(decimal step, string currency) => step % Money.SmallestCoin(currency).Amount == 0;
 
     /// <summary>One currency per shop: rates that differ would not add up.</summary>
     private Money? Rate(ObjectReader r)

@@ -20,10 +20,11 @@ public sealed class StreamFold(ParameterTable table, Lifts lifts)
     /// <summary>Goes on from an earlier fold; only for entries that correct nothing before them.</summary>
     public StreamState Continue(Build from, IEnumerable<Entry> entries) => Fold(new(from, table), entries);
 
-    public ShopFacts Shop(IEnumerable<Entry> entries)
+    /// <param name="faults">Collects what could not be read, where somebody wants to know.</param>
+    public ShopFacts Shop(IEnumerable<Entry> entries, Faults? faults = null)
     {
         var fold = new ShopFold();
-        var faults = new Faults();
+        faults ??= new();
         foreach (var standing in Corrections.Effective(entries))
             if (lifts.Lift(standing) is Lifted.Readable { Payload: var payload })
                 fold.Apply(standing.Fact.Kind, standing.Fact.Subject, JsonSerializer.SerializeToElement(payload), standing.Fact.Subject, standing.Source.Sequence, faults);

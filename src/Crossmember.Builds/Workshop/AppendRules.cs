@@ -31,7 +31,7 @@ public sealed class AppendRules(Catalogue catalogue) : IAppendRules
         var faults = new Faults();
         foreach (var f in state.Faults) faults.Add(f);
         foreach (var fact in facts) Grounds.Check(fact, state.Build, faults);
-        foreach (var broken in BuildRules.Check(state.Build, catalogue.Table, null)) faults.Add(broken.Subject + broken.Inner, broken.Wrong, broken.Right);
+        foreach (var broken in BuildRules.Check(state.Build, catalogue.Table, Books(facts, transaction))) faults.Add(broken.Subject + broken.Inner, broken.Wrong, broken.Right);
         return faults.List;
     }
 
@@ -47,6 +47,10 @@ public sealed class AppendRules(Catalogue catalogue) : IAppendRules
         if (state.Unreadable.Count == 0) lock (_last) _last[stream] = (state.Build, head);
         return state;
     }
+
+    /// <summary>The currency of the shop's books, asked for only where a price may be among the facts: it would not add up with another.</summary>
+    private string? Books(IReadOnlyList<Fact> facts, IJournalTransaction transaction) =>
+        facts.Any(f => f.Kind == EntryKind.OptionStated.Name) ? _fold.Shop(transaction.Read(Fact.Shop)).Books : null;
 
     private (Build Build, Head Head)? Remembered(string stream)
     {
@@ -66,7 +70,7 @@ public sealed class AppendRules(Catalogue catalogue) : IAppendRules
     }
 
     /// <summary>The facts as the entries they would become.</summary>
-    private static IEnumerable<Entry> Stamped(IReadOnlyList<Fact> facts, Head head)
+    internal static IEnumerable<Entry> Stamped(IReadOnlyList<Fact> facts, Head head)
     {
         foreach (var fact in facts)
         {

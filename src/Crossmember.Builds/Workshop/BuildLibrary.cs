@@ -3,6 +3,7 @@ using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Folding;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Slots;
+using Crossmember.Engineering.Reading;
 
 namespace Crossmember.Builds.Workshop;
 
@@ -37,6 +38,9 @@ public sealed class BuildLibrary(IJournalStore store, ISnapshotStore snapshots, 
     /// <summary>A build as it stood at a position.</summary>
     public StreamState At(string id, long position) => Fold(id, position);
 
+    /// <summary>When the entry at a position of a build was recorded; null where there is none.</summary>
+    public DateTimeOffset? Recorded(string id, long position) => store.Pick(id, [position]) is [var entry] ? entry.Recorded : null;
+
     /// <summary>The shop as it stands now.</summary>
     public ShopFacts Shop()
     {
@@ -46,6 +50,10 @@ public sealed class BuildLibrary(IJournalStore store, ISnapshotStore snapshots, 
     }
 
     public ShopFacts ShopAt(long position) => _fold.Shop(store.Read(Fact.Shop, 0, position)) with { Position = position };
+
+    /// <summary>The shop as it would be with further facts, which are written nowhere; what cannot be said is a fault.</summary>
+    public ShopFacts ShopWith(IReadOnlyList<Fact> facts, Faults faults) =>
+        _fold.Shop([.. store.Read(Fact.Shop), .. AppendRules.Stamped(facts, store.Head(Fact.Shop))], faults);
 
     private StreamState Fold(string id, long position)
     {

@@ -24,14 +24,14 @@ public sealed class ExportingBuilds(BuildLibrary library, IAttachmentStore attac
         return files.Count == 0 ? json : BuildPackage.Write(json, files.Select(f => (f.hash, f.Item2!)));
     }
 
-    /// <summary>What of the shop a build names: its currency, the trades it plans hours for, the tax on what it buys.</summary>
+    /// <summary>What of the shop a build names: its currency and rounding, the trades it plans hours for, the tax on what it buys.</summary>
     private static bool Named(Build build, string subject)
     {
         var options = build.Slots.SelectMany(s => s.Options);
         var parts = subject.Split('/');
         return parts[0] switch
         {
-            "shop" => options.Any(o => o.Prices is { Length: > 0 } || o.Hours is { Length: > 0 }),
+            "shop" or "rounding" => options.Any(o => o.Prices is { Length: > 0 } || o.Hours is { Length: > 0 }),
             "trades" => options.Any(o => o.Hours is { } hours && hours.Any(h => h.Trade == parts[1])),
             "tax" => options.Any(o => o.Prices is { } prices && prices.Any(p => p.Category == parts[1])),
             _ => false,

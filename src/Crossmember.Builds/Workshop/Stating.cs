@@ -28,13 +28,17 @@ public sealed class Stating(TimeProvider clock)
 
     /// <summary>A value of the part that is there: it lies above what the option says of itself.</summary>
     /// <param name="key">A key or a pattern with stars.</param>
-    /// <param name="value">As typed.</param>
+    /// <param name="value">As typed; null: nothing is known, and what the option says of itself does not count.</param>
     /// <param name="plusMinus">One standard uncertainty as typed; null where nobody said.</param>
-    public Fact Note(string build, string slot, string option, string key, JsonNode value, Basis basis, string? plusMinus, Guid? seen, Speaker by)
+    public Fact Note(string build, string slot, string option, string key, JsonNode? value, Basis basis, string? plusMinus, Guid? seen, Speaker by) =>
+        Say(build, EntryKind.ValueNoted, $"slots/{slot}/options/{option}/values/{key}", Noted(value, basis, plusMinus), seen, by);
+
+    /// <summary>The payload of a noted value.</summary>
+    public static JsonObject Noted(JsonNode? value, Basis basis, string? plusMinus)
     {
         var payload = new JsonObject { ["value"] = value, ["basis"] = basis.ToString().ToLowerInvariant() };
         if (plusMinus is not null) payload["plusMinus"] = plusMinus;
-        return Say(build, EntryKind.ValueNoted, $"slots/{slot}/options/{option}/values/{key}", payload, seen, by);
+        return payload;
     }
 
     public Fact Grade(string build, string slot, string? grade, IEnumerable<string> findings, Guid? seen, Speaker by) =>
@@ -47,6 +51,9 @@ public sealed class Stating(TimeProvider clock)
     /// <summary>Takes a fact back: it stays on record, and so does the taking back.</summary>
     public Fact Undo(Fact fact, Guid? seen, Speaker by, Guid? batch = null) =>
         new(FactIds.New(clock), fact.Stream, fact.Kind, fact.Schema, clock.GetUtcNow(), by.Person, by.Device, fact.Subject, seen, fact.Corrects ?? fact.Id, batch, null);
+
+    /// <summary>What a fact should have said, by its speaker or by somebody else: it stands in the other's place from now on, and both stay on record.</summary>
+    public Fact PutRight(Fact fact, JsonNode payload, Guid? seen, Speaker by, Guid? batch = null) => Undo(fact, seen, by, batch) with { Payload = payload };
 
     /// <summary>Any fact of a kind this program writes.</summary>
     public Fact Say(string stream, EntryKind kind, string subject, JsonNode payload, Guid? seen, Speaker by, Guid? batch = null) =>

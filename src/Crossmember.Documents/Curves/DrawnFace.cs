@@ -3,15 +3,15 @@ using SkiaSharp;
 
 namespace Crossmember.Documents.Curves;
 
-/// <summary>The desk's text face, from inside the program: no picture depends on what fonts a machine has.</summary>
+/// <summary>The desk's text face, from inside the program: no picture depends on what fonts a machine has. Its digits are all of one width.</summary>
 internal sealed class DrawnFace : IFontResolver
 {
     public const string Name = "Desk Text";
 
-    private static readonly SKTypeface s_regular = Load("Regular.ttf"), s_bold = Load("Bold.ttf");
+    internal static readonly SKTypeface Regular = Load("Regular.ttf"), Bold = Load("Bold.ttf");
 
     /// <summary>The face's own name, under which it is written into drawings.</summary>
-    public static string Family => s_regular.FamilyName;
+    public static string Family => Regular.FamilyName;
 
     /// <summary>From now on every text of every plot is set in it, whatever face it asks for.</summary>
     public static void Register()
@@ -21,16 +21,16 @@ internal sealed class DrawnFace : IFontResolver
         Fonts.Default = Name;
     }
 
-    public SKTypeface CreateTypeface(string fontName, FontWeight weight, FontSlant slant, FontSpacing width) => weight >= FontWeight.SemiBold ? s_bold : s_regular;
+    public SKTypeface CreateTypeface(string fontName, FontWeight weight, FontSlant slant, FontSpacing width) => weight >= FontWeight.SemiBold ? Bold : Regular;
 
-    public SKTypeface CreateTypeface(string fontName, bool bold, bool italic) => bold ? s_bold : s_regular;
+    public SKTypeface CreateTypeface(string fontName, bool bold, bool italic) => bold ? Bold : Regular;
 
     /// <summary>The face lacks two signs that our units are printed with; it has others that read the same.</summary>
     public static string Printable(string text) => text.Replace('µ', 'μ').Replace("⁴", "^4", StringComparison.Ordinal);
 
     public static bool Has(string text)
     {
-        using var font = new SKFont(s_regular);
+        using var font = new SKFont(Regular);
         return font.ContainsGlyphs(Printable(text));
     }
 

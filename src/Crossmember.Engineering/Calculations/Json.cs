@@ -14,6 +14,9 @@ public static class Json
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, WriteIndented = true, NewLine = "\n", TypeInfoResolver = new DefaultJsonTypeInfoResolver(),
     };
 
+    /// <summary>The same on one line.</summary>
+    public static JsonSerializerOptions Plain { get; } = new(s_options) { WriteIndented = false };
+
     public static string Text(JsonNode node) => node.ToJsonString(s_options);
 
     /// <summary>JSON has no NaN and no infinity: they are null.</summary>

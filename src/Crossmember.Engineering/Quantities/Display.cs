@@ -37,6 +37,12 @@ public static class Display
     /// <summary>The unit a shop expects for a dimension, without regard to size.</summary>
     public static Unit Customary(Dimension dimension, MeasureSystem system) => CustomaryUnits.Main(dimension, system);
 
+    /// <summary>The unit itself where people of the system use it, else the one they use for a quantity of this size.</summary>
+    /// <param name="usual">What the quantity is told in otherwise.</param>
+    /// <param name="si">A magnitude as it commonly is.</param>
+    public static Unit UnitFor(Unit usual, double si, MeasureSystem system) =>
+        CustomaryUnits.Belongs(usual, system) ? usual : CustomaryUnits.For(si, usual.Dimension, system);
+
     /// <summary>The unit as it is printed: raised powers, a middle dot between factors, signs for degree and ohm.</summary>
     public static string Symbol(Unit unit)
     {

@@ -19,6 +19,8 @@ public static class Answers
     public static IResult NoBuild(string id) =>
         Faults([new("", $"there is no build '{id}'", "GET /api/builds lists them; ids are case-sensitive")], status: StatusCodes.Status404NotFound);
 
+    public static IResult NotThere(string path, string wrong, string right) => Faults([new(path, wrong, right)], status: StatusCodes.Status404NotFound);
+
     public static JsonObject Of(IReadOnlyList<AppendOutcome> outcomes) => new()
     {
         ["format"] = "crossmember.outcomes/1",

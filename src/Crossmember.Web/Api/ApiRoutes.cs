@@ -11,7 +11,16 @@ public static class ApiRoutes
         api.MapGet("/builds/{id}/ripple", BuildsApi.Ripple);
         api.MapGet("/builds/{id}/export", BuildsApi.Export);
         api.MapGet("/builds/{id}/curves/{file}", CurvesApi.Get);
+        api.MapGet("/builds/{id}/report/{file}", ReportsApi.OfBuild);
+        api.MapGet("/report/{file}", ReportsApi.OfInput);
+        api.MapPost("/report/{file}", ReportsApi.OfBody);
+        api.MapGet("/papers/{file}", PapersApi.Get);
+        api.MapGet("/calc/{id}/{file}", CalculationCurvesApi.Get);
+        api.MapGet("/builds/{id}/drawing.svg", DrawingApi.Get);
         api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
+        api.MapGet("/builds/{id}/customer.json", CustomersApi.Json);
+        api.MapGet("/builds/{id}/customer.html", CustomersApi.Html);
+        api.MapGet("/shop/stock.csv", ShopApi.Stock);
         api.MapPost("/import", BuildsApi.Import).TakesLargeBodies();
         api.MapPost("/attachments", AttachmentsApi.Post).TakesLargeBodies();
         api.MapGet("/attachments/{hash}", AttachmentsApi.Get);

@@ -5,28 +5,30 @@ using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
 using Crossmember.Engineering.Reading;
 using Crossmember.Web.Features.Decisions;
+using Crossmember.Web.Features.Writing;
 
 namespace Crossmember.Web.Features;
 
 /// <summary>A build as one person sees it at one position: what was seen decides whether what they say next is late.</summary>
-public sealed class BuildView
+public sealed class BuildView : StreamView
 {
     private readonly Dictionary<(string Scenario, string Slot, string Option), Sheet> _previews = [];
-    private readonly LastOnSubject _seen = new();
     private readonly Comparing _comparing;
     private readonly ShopFacts _shop;
 
     private BuildView(OpenBuild open, ShopFacts shop, Comparing comparing, IReadOnlyList<Entry> entries)
-    {
-        (Open, _shop, _comparing, Entries) = (open, shop, comparing, entries);
-        foreach (var entry in entries.Where(e => EntryKind.Find(e.Fact.Kind) is not { Nature: EntryNature.Log })) _seen.Add(entry.Fact.Subject, entry.Fact.Id);
-    }
+        : base(entries) => (Open, _shop, _comparing) = (open, shop, comparing);
 
     public OpenBuild Open { get; }
 
     public Build Build => Open.Build;
 
-    public IReadOnlyList<Entry> Entries { get; }
+    /// <summary>Where the shop's stream stood that the totals rest on.</summary>
+    public long ShopPosition => _shop.Position;
+
+    public override long Position => Build.Position;
+
+    public override bool IsReadOnly => Open.IsReadOnly;
 
     /// <summary>The build as it stands now, or null where there is none of this id.</summary>
     public static BuildView? Of(ShopDesk desk, string build)
@@ -35,9 +37,6 @@ public sealed class BuildView
         var entries = desk.Shop.Store.Journal.Store.Read(build, 0, open.Build.Position);
         return new(open, desk.Shop.Shelf.Shop(), desk.Shop.Comparing(open), entries);
     }
-
-    /// <summary>The last entry on a subject that this view shows.</summary>
-    public Guid? Seen(string subject) => _seen.On(subject);
 
     public Sheet Sheet(string scenario) => Open.Sheet(scenario, _shop) ?? throw new ArgumentException($"there is no scenario '{scenario}'", nameof(scenario));
 
@@ -85,4 +84,6 @@ public sealed class BuildView
     }
 
     public Ripple? KnockOn(string from, string to) => _comparing.Ripple(from, to, new Faults());
+
+    protected override string Plain(Fact fact) => EntryWords.Plain(fact, Build);
 }

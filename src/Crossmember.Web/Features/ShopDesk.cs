@@ -11,7 +11,7 @@ namespace Crossmember.Web.Features;
 /// <summary>The one door through which pages and programs write: whoever looks at a build hears that it has changed.</summary>
 public sealed class ShopDesk(OpenShop shop)
 {
-    /// <summary>The id of a build that has new entries.</summary>
+    /// <summary>The name of a stream that has new entries: the id of a build, or the shop's own.</summary>
     public event Action<string>? Changed;
 
     public OpenShop Shop => shop;
@@ -27,6 +27,9 @@ public sealed class ShopDesk(OpenShop shop)
 
     public OpenBuild? Open(string build) => shop.Shelf.Open(build);
 
+    /// <summary>Every build of the shop as it stands now, those put away among them.</summary>
+    public IEnumerable<OpenBuild> OpenBuilds() => Builds().Select(b => Open(b.Id)).OfType<OpenBuild>();
+
     public IReadOnlyList<AppendOutcome> Append(IReadOnlyList<Fact> facts, Arrival arrival)
     {
         var outcomes = shop.Store.Journal.Append(facts, arrival);
@@ -36,11 +39,15 @@ public sealed class ShopDesk(OpenShop shop)
     }
 
     /// <summary>Takes a build file of either form into the shop, or answers null with located faults.</summary>
-    public Imported? Import(ReadOnlyMemory<byte> content, Faults faults)
+    /// <param name="beforeWriting">Called when the file has been read and nothing is written yet: the last moment to turn back by throwing.</param>
+    public Imported? Import(ReadOnlyMemory<byte> content, Faults faults, Action? beforeWriting = null)
     {
         if (BuildFile.Read(content, Catalogue.Shipped, faults) is not { } file) return null;
+        beforeWriting?.Invoke();
+        var before = shop.Store.Journal.Store.Head(Fact.Shop).Sequence;
         var imported = shop.Importing().Import(file, null, faults);
         if (imported is not null) Changed?.Invoke(imported.Id);
+        if (shop.Store.Journal.Store.Head(Fact.Shop).Sequence > before) Changed?.Invoke(Fact.Shop);
         return imported;
     }
 

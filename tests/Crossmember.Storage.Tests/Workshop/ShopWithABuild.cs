@@ -35,6 +35,8 @@ internal sealed class ShopWithABuild : IDisposable
 
     public OpenShop Shop { get; }
 
+    public string Folder => _folder;
+
     public BuildLibrary Shelf => Shop.Shelf;
 
     public OpenBuild Open(string id = "hauler") => Shelf.Open(id)!;

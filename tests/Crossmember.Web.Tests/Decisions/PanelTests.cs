@@ -59,7 +59,7 @@ public sealed class PanelTests : BunitContext
     public void A_clash_shows_both_words_and_picks_one()
     {
         var picked = "";
-        var panel = Render<ConflictPanel>(p => p.Add(c => c.Clash, new Clash(Choice("Ben", "none"), Kept(Choice("Ana", "at33"), 2))).Add(c => c.Build, Bracken.Build)
+        var panel = Render<ConflictPanel>(p => p.Add(c => c.Clash, new Clash(Choice("Ben", "none"), Kept(Choice("Ana", "at33"), 2))).Add(c => c.Say, f => EntryWords.Say(f, Bracken.Build, _ => null))
             .Add(c => c.OnTheirs, () => picked += "theirs").Add(c => c.OnMine, () => picked += "mine"));
         var sides = panel.FindAll(".both > div").Select(d => d.TextContent).ToList();
         Assert.Contains("Ana chose “33 in all-terrain”", sides[0], StringComparison.Ordinal);
@@ -93,7 +93,7 @@ public sealed class PanelTests : BunitContext
     {
         var fact = Choice("Ben", "none");
         List<Guid> taken = [], aside = [];
-        var list = Render<HeldList>(p => p.Add(h => h.Held, [new HeldFact(fact, "", DateTimeOffset.UnixEpoch, null, "Ana had chosen meanwhile")]).Add(h => h.Build, Bracken.Build)
+        var list = Render<HeldList>(p => p.Add(h => h.Held, [new HeldFact(fact, "", DateTimeOffset.UnixEpoch, null, "Ana had chosen meanwhile")]).Add(h => h.Say, f => EntryWords.Say(f, Bracken.Build, _ => null))
             .Add(h => h.OnRelease, taken.Add).Add(h => h.OnSetAside, aside.Add));
         Assert.Contains("Ana had chosen meanwhile", list.Markup, StringComparison.Ordinal);
         // Found and clicked in one turn of the renderer, so that no re-render comes between.

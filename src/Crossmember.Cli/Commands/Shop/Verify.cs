@@ -25,19 +25,23 @@ internal static class Verify
         var problems = headsFile is null ? shop.Store.Verify() : shop.Store.VerifyAgainst(headsFile, faults);
         if (faults.Any) return Outcome.Faulty(headsFile!, faults);
         var heads = shop.Store.Heads();
-        return new Outcome.Result(() => Report(problems, heads), output => Tell(problems, heads, output), problems.Count > 0);
+        // What a damaged journal names cannot be relied on: that comes first.
+        var remarks = problems.Count == 0 ? shop.Store.Remarks() : [];
+        return new Outcome.Result(() => Report(problems, remarks, heads), output => Tell(problems, remarks, heads, output), problems.Count > 0);
     }
 
-    private static JsonObject Report(IReadOnlyList<Problem> problems, HeadsFile heads) => new()
+    private static JsonObject Report(IReadOnlyList<Problem> problems, IReadOnlyList<Problem> remarks, HeadsFile heads) => new()
     {
         ["format"] = "crossmember.verified/1",
         ["problems"] = Json.List(problems, p => new JsonObject { ["stream"] = p.Where, ["sequence"] = p.Sequence, ["item"] = p.Item, ["what"] = p.What }),
+        ["remarks"] = Json.List(remarks, r => new JsonObject { ["where"] = r.Where, ["item"] = r.Item, ["what"] = r.What }),
         ["heads"] = new JsonObject(heads.Heads.Select(h => KeyValuePair.Create(h.Key, (JsonNode?)h.Value.Sequence))),
     };
 
-    private static void Tell(IReadOnlyList<Problem> problems, HeadsFile heads, TextWriter output)
+    private static void Tell(IReadOnlyList<Problem> problems, IReadOnlyList<Problem> remarks, HeadsFile heads, TextWriter output)
     {
         foreach (var p in problems) output.WriteLine(p.ToString());
+        foreach (var r in remarks) output.WriteLine($"Remark: {r}");
         if (problems.Count == 0) output.WriteLine($"All as it was written: {string.Join(", ", heads.Heads.Select(h => $"{h.Key} {h.Value.Sequence}"))}.");
     }
 }

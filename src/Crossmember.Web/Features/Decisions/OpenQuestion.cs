@@ -1,7 +1,6 @@
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Quantities;
-using Crossmember.Web.Features.Figures;
 
 namespace Crossmember.Web.Features.Decisions;
 

@@ -2,7 +2,6 @@ using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Quantities;
-using Crossmember.Web.Features.Figures;
 
 namespace Crossmember.Web.Features.Decisions;
 

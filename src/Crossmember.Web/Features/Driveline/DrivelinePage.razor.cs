@@ -14,6 +14,10 @@ public sealed partial class DrivelinePage
     /// <summary>In the address: compare with no other side.</summary>
     private const string Nothing = "nothing";
 
+    /// <summary>What is printed from here, with every range and load that there is.</summary>
+    private static readonly (string What, string Id)[] s_printed =
+        [("Engine speed over road speed", "driveline.speed-curves"), ("Pull over road speed", "driveline.tractive-curves"), ("Engine speed at cruise", "driveline.cruise")];
+
     private DrivelineView? _view;
     private IReadOnlyList<(CurveChart Chart, CurveFiles Files)> _charts = [];
     private (string? Range, string? Load, MeasureSystem Measure) _charted;

@@ -4,7 +4,6 @@ using Crossmember.Builds.Slots;
 using Crossmember.Builds.Workshop;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Engineering.Reading;
-using Crossmember.Web.Features.Figures;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 

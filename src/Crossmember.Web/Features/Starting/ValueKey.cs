@@ -2,7 +2,6 @@ using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Calculations;
-using Crossmember.Web.Features.Decisions;
 
 namespace Crossmember.Web.Features.Starting;
 

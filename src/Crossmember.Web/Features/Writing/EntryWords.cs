@@ -10,23 +10,16 @@ public static class EntryWords
     private static readonly HashSet<string> s_deciding =
     [
         EntryKind.ScenarioOpened.Name, EntryKind.ScenarioDropped.Name, EntryKind.ChoiceMade.Name, EntryKind.WhatIfSet.Name, EntryKind.ScenarioApproved.Name, EntryKind.PhaseEntered.Name,
+        EntryKind.BuildArchived.Name,
     ];
 
     public static bool IsDeciding(Fact fact) => s_deciding.Contains(fact.Kind);
 
     /// <param name="find">An earlier fact of the build by its id.</param>
-    public static string Say(Fact fact, Build build, Func<Guid, Fact?> find)
-    {
-        if (fact is not { Corrects: { } target }) return Plain(fact, build);
-        if (fact.Payload is not null) return $"put right: {Plain(fact, build)}";
-        return find(target) is { } taken ? $"took back: {Plain(taken, build)}" : "took an entry back";
-    }
+    public static string Say(Fact fact, Build build, Func<Guid, Fact?> find) => Telling.Say(fact, f => Plain(f, build), find);
 
-    /// <summary>What was said together, in one sentence.</summary>
-    public static string Say(IReadOnlyList<Fact> facts, Build build, Func<Guid, Fact?> find) =>
-        facts.Count == 1 ? Say(facts[0], build, find) : $"{Say(facts[0], build, find)}, and {Words.Count(facts.Count - 1, "thing", "things")} more with it";
-
-    private static string Plain(Fact fact, Build build)
+    /// <summary>A fact that corrects nothing, as a sentence.</summary>
+    public static string Plain(Fact fact, Build build)
     {
         var parts = fact.Subject.Split('/');
         return fact.Kind switch

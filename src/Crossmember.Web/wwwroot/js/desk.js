@@ -5,15 +5,31 @@
     set(key, value) { try { value === null ? localStorage.removeItem('desk.' + key) : localStorage.setItem('desk.' + key, value); } catch { /* a private window keeps nothing */ } },
   };
 
-  const theme = store.get('theme');
-  if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
-
   function switchTheme() {
     const shown = document.documentElement.dataset.theme ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
     const next = shown === 'dark' ? 'light' : 'dark';
-    document.documentElement.dataset.theme = next;
-    store.set('theme', next);
+    chooseTheme(next);
   }
+
+  // 'light', 'dark', or null: as the device has it. Every choice on the page, in every window of this browser, shows the same.
+  let theme = store.get('theme');
+
+  function chooseTheme(chosen) {
+    store.set('theme', theme = chosen);
+    showTheme();
+  addEventListener('DOMContentLoaded', showTheme);
+  }
+
+  function showTheme() {
+    if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+    else delete document.documentElement.dataset.theme;
+    for (const choice of document.querySelectorAll('[data-theme-choice]')) choice.checked = choice.dataset.themeChoice === (theme ?? 'device');
+  }
+
+  showTheme();
+  addEventListener('DOMContentLoaded', showTheme);
+  addEventListener('storage', e => { if (e.key === 'desk.theme') { theme = e.newValue; showTheme(); } });
+  addEventListener('change', e => { const choice = e.target.dataset?.themeChoice; if (choice) chooseTheme(choice === 'device' ? null : choice); });
 
   function device() {
     let id = store.get('device');
@@ -24,16 +40,19 @@
   window.desk = {
     kept: () => ({ person: store.get('person'), device: device(), measure: store.get('measure') }),
     keep(person, measure) { store.set('person', person); store.set('measure', measure); },
-    // Puts back what was typed before a reload or a lost connection, and tells the page so.
+    // Puts back what was typed before a reload or a lost connection, and tells the page so. A field that is never empty says that the draft goes over what stands in it.
     restore() {
       for (const field of document.querySelectorAll('[data-draft]')) {
         const draft = store.get('draft.' + field.dataset.draft);
-        if (draft && !field.value) { field.value = draft; field.dispatchEvent(new Event('input', { bubbles: true })); }
+        if (draft && draft !== field.value && (!field.value || 'draftOver' in field.dataset)) { field.value = draft; field.dispatchEvent(new Event('input', { bubbles: true })); }
       }
     },
+    showTheme,
     forget(key) { store.set('draft.' + key, null); },
-    // All that was typed in one form.
-    forgetAll(start) { for (const key of Object.keys(localStorage)) if (key.startsWith('desk.draft.' + start)) localStorage.removeItem(key); },
+    // Every draft whose key begins so.
+    forgetAll(start) {
+      try { for (const key of Object.keys(localStorage)) if (key.startsWith('desk.draft.' + start)) localStorage.removeItem(key); } catch { /* a private window keeps nothing */ }
+    },
     // What stands in a large field comes over in pieces: it may be longer than one message.
     said(id) { return new Blob([document.getElementById(id)?.value ?? '']); },
     write(id, text) { const field = document.getElementById(id); if (field) { field.value = text; field.dispatchEvent(new Event('input', { bubbles: true })); } },
@@ -44,7 +63,7 @@
   // What was typed while the line was cut has reached nobody: it is said again as soon as the desk answers. The event does not bubble.
   document.addEventListener('components-reconnect-state-changed', e => {
     if (e.detail?.state !== 'hide') return;
-    for (const field of document.querySelectorAll('[data-draft]')) if (field.value) field.dispatchEvent(new Event('input', { bubbles: true }));
+    for (const field of document.querySelectorAll('[data-draft], [data-retell]')) if (field.value) field.dispatchEvent(new Event('input', { bubbles: true }));
   }, true);
 
   // An empty link leads to the base of the site, not to the page one is on.
@@ -70,7 +89,11 @@
     const list = e.target.closest('[data-arrows]');
     if (!list || e.ctrlKey || e.metaKey || e.altKey) return;
     const links = [...list.querySelectorAll('a')], at = links.indexOf(e.target);
-    const next = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: links.length - 1 }[e.key];
+    const way = list.dataset.arrows, onward = way === 'all' ? { ArrowRight: at + 1, ArrowLeft: at - 1 } : {};
+    const fold = way === 'folds' && e.target.closest('li')?.querySelector('.fold');
+    // In a tree left folds what lies beneath an item, right opens it.
+    if (fold && fold.getAttribute('aria-expanded') === { ArrowLeft: 'true', ArrowRight: 'false' }[e.key]) { e.preventDefault(); fold.click(); return; }
+    const next = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: links.length - 1, ...onward }[e.key];
     if (next === undefined || !links[next]) return;
     e.preventDefault();
     links[next].focus();
@@ -82,8 +105,8 @@
     // A page says which of its buttons and links a key presses.
     const named = [...document.querySelectorAll('[data-key]')].find(x => x.dataset.key === e.key);
     if (named) { e.preventDefault(); named.click(); }
-    const place = { t: '', b: 'builds' }[e.key];
-    if (place !== undefined) location.href = document.baseURI + place;
+    const place = { t: '', b: 'builds', c: 'bench' }[e.key];
+    if (place !== undefined && !named) location.href = document.baseURI + place;
     if (e.key === '/' && !search) { e.preventDefault(); location.href = document.baseURI + 'search'; }
     if (e.key === '/' && search) { e.preventDefault(); document.querySelector('.items')?.classList.add('open'); search.focus(); }
     if (e.key === '?') { e.preventDefault(); document.getElementById('keys')?.showModal(); }

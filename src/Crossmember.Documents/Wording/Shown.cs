@@ -5,7 +5,7 @@ using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Planning;
 
-namespace Crossmember.Web.Features.Figures;
+namespace Crossmember.Documents.Wording;
 
 /// <summary>Numbers as the person at the desk reads them.</summary>
 public static class Shown
@@ -21,7 +21,7 @@ public static class Shown
         { Text: { } text } when kind == RowKind.Task => text.Length > 0 ? "planned" : "",
         { Text: { } text, Unit: not null } => $"curve of {text.Count(c => c == ';') + 1} points",
         { Text: { } text } => text,
-        _ => Words.DontKnow,
+        _ => ShopWords.DontKnow,
     };
 
     /// <summary>A number in one of our unit codes.</summary>
@@ -32,12 +32,13 @@ public static class Shown
         : $"{Engineering.Quantities.Figures.Short(number)} {code}";
 
     /// <summary>What a check compared, in the reader's units; null where it compared no numbers.</summary>
-    public static string? Compared(Finding finding, MeasureSystem system) =>
+    /// <param name="between">What stands between the value and its limit.</param>
+    public static string? Compared(Finding finding, MeasureSystem system, string between = ", ") =>
         finding is { Value: { } value, Limit: { } limit, Sense: { } sense, Unit: { } unit } && unit != "1"
-            ? $"{Number(value, unit, system)}, {(sense == Sense.AtMost ? "at most" : "at least")} {Number(limit, unit, system)}" : null;
+            ? $"{Number(value, unit, system)}{between}{(sense == Sense.AtMost ? "at most" : "at least")} {Number(limit, unit, system)}" : null;
 
     public static string Value(Value value, ParameterPattern pattern, string? typed, MeasureSystem system) =>
-        value.IsAbsent ? Words.DontKnow
+        value.IsAbsent ? ShopWords.DontKnow
         : value.IsNumber && typed is not null && ShopNotation.Read(typed, pattern.Dimension!).Value is { } q ? Display.Show(q, system)
         : value.IsNumber ? Display.Show(value.Number, pattern.Dimension!, system)
         : value.Text ?? $"curve of {value.Curve!.Points.Count} points";

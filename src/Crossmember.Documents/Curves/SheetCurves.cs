@@ -1,9 +1,8 @@
 using Crossmember.Builds.Evaluation;
-using Crossmember.Documents.Curves;
+using Crossmember.Documents.Wording;
 using Crossmember.Engineering.Quantities;
-using Crossmember.Web.Features.Decisions;
 
-namespace Crossmember.Web.Features.Figures;
+namespace Crossmember.Documents.Curves;
 
 /// <summary>The charts of one instance of a calculation, in one sheet or in two that are compared.</summary>
 public static class SheetCurves
@@ -21,14 +20,5 @@ public static class SheetCurves
         return name.Where.Length > 0 ? $"{name.Title}, {name.Where}" : name.Title;
     }
 
-    private static Side SideOf(Sheet sheet, InstanceState state) => new(Words.Scenario(sheet.Scenario, sheet.Build), state.Shown().Curves);
-}
-
-/// <summary>Where the files of a chart are had.</summary>
-/// <param name="Picture">Which of the instance's charts, from 1.</param>
-public sealed record CurveFiles(string Build, string Instance, string In, string? Against, MeasureSystem Measure, int Picture = 1)
-{
-    public string Address(string ending) =>
-        $"api/builds/{Uri.EscapeDataString(Build)}/curves/{Uri.EscapeDataString(Instance)}.{ending}?in={Uri.EscapeDataString(In)}"
-        + (Against is null ? "" : $"&against={Uri.EscapeDataString(Against)}") + $"&measure={(Measure == MeasureSystem.Metric ? "metric" : "us")}" + (Picture == 1 ? "" : $"&picture={Picture}");
+    private static Side SideOf(Sheet sheet, InstanceState state) => new(ShopWords.Scenario(sheet.Scenario, sheet.Build), state.Shown().Curves);
 }

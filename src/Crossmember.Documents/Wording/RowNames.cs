@@ -3,7 +3,7 @@ using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Ripples;
 using Crossmember.Builds.Slots;
 
-namespace Crossmember.Web.Features.Decisions;
+namespace Crossmember.Documents.Wording;
 
 /// <summary>A row's family, what the family is called, and which of its members the row is about.</summary>
 public sealed record RowName(string Family, string Title, string Where);
@@ -18,7 +18,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
         RowKind.Parameter => Key(row.Id),
         RowKind.Mass when plan.Catalogue.Table.Of(row.Id) is not null => Key(row.Id),
         RowKind.Mass or RowKind.Load or RowKind.Task when row.Id.Contains('/', StringComparison.Ordinal) => Element(row.Id),
-        _ => new(row.Kind.ToString(), Words.Of(row.Kind), row.Id),
+        _ => new(row.Kind.ToString(), ShopWords.Of(row.Kind), row.Id),
     };
 
     /// <summary>What a change goes back to: keys by what they mean, items by their title; each once. That a stated value changed because it was stated needs no words.</summary>
@@ -29,7 +29,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
     }).GroupBy(b => b.Item1).Select(g => (g.Key, string.Join(", ", g.Select(b => b.Item2))));
 
     public RowName Key(string key) => plan.Catalogue.Table.Of(key) is { } pattern
-        ? new(pattern.Text, Words.Sentence(pattern.Meaning), Where(ParameterTable.MembersOf(pattern, key))) : new(key, key, "");
+        ? new(pattern.Text, ShopWords.Sentence(pattern.Meaning), Where(ParameterTable.MembersOf(pattern, key))) : new(key, key, "");
 
     public RowName Finding(string id)
     {
@@ -39,7 +39,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
         var check = id[(cut + 1)..];
         var about = plan.Catalogue.Bindings.FirstOrDefault(b => b.Calculation.Id == calculation)?.Calculation.About;
         var asks = about?.Checks.FirstOrDefault(c => c.Id == check)?.Asks;
-        return new($"{calculation}/{check}", Words.Sentence(asks ?? about?.Title ?? calculation), Where(members));
+        return new($"{calculation}/{check}", ShopWords.Sentence(asks ?? about?.Title ?? calculation), Where(members));
     }
 
     private RowName Model(string id)
@@ -63,7 +63,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
         var (calculation, members) = Instance(id[..dot]);
         var output = id[(dot + 1)..];
         var meaning = plan.Catalogue.Bindings.FirstOrDefault(b => b.Calculation.Id == calculation)?.Calculation.OutputSpecs.FirstOrDefault(o => o.Name == output)?.About.Meaning;
-        return new($"{calculation}.{output}", Words.Sentence(meaning ?? output), Where(members));
+        return new($"{calculation}.{output}", ShopWords.Sentence(meaning ?? output), Where(members));
     }
 
     private RowName Element(string id)

@@ -1,0 +1,37 @@
+#!/usr/bin/env bash
+# Makes the pictures of docs/guide from the real desk with the demo shop: scripts/guide-pictures.sh [NAME...]
+# Needs chromium. Each line below is one picture: its name, width and height, theme, and the page it shows.
+set -euo pipefail
+root=$(cd "$(dirname "$(readlink -f "${BASH_SOURCE[0]}")")/.." && pwd)
+chromium=${CROSSMEMBER_CHROMIUM:-$(command -v chromium || command -v chromium-browser)}
+pictures() {
+  cat <<'LIST'
+today               1280  900 light /
+builds              1280  760 light /builds
+decisions           1440 1100 light /builds/packhorse/decisions?in=camper
+knock-on            1440 1250 light /builds/packhorse/decisions?in=asked&item=tires
+driveline           1440 1100 light /builds/packhorse/driveline?in=asked
+phone                390  844 dark  /
+LIST
+}
+
+work=$(mktemp -d)
+trap 'kill "${desk:-}" 2>/dev/null || true; wait 2>/dev/null || true; rm -rf "$work"' EXIT
+port=5970
+"$root/run" --data "$work/records" --urls "http://127.0.0.1:$port" >"$work/desk.log" 2>&1 &
+desk=$!
+for _ in $(seq 600); do (exec 3<>"/dev/tcp/127.0.0.1/$port") 2>/dev/null && break; sleep 0.2; done
+
+shoot() { # NAME WIDTH HEIGHT THEME PAGE
+  local blink=
+  [ "$4" = dark ] && blink=--blink-settings=preferredColorScheme=0
+  "$chromium" --headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update \
+    --disable-sync --hide-scrollbars --virtual-time-budget=4000 --user-data-dir="$work/browser" $blink --window-size="$2,$3" \
+    --screenshot="$root/docs/guide/pictures/$1.png" "http://127.0.0.1:$port$5" >"$work/browser.log" 2>&1
+  echo "docs/guide/pictures/$1.png"
+}
+
+mkdir -p "$root/docs/guide/pictures"
+pictures | while read -r name width height theme page; do
+  if [ $# -eq 0 ] || [[ " $* " == *" $name "* ]]; then shoot "$name" "$width" "$height" "$theme" "$page"; fi
+done

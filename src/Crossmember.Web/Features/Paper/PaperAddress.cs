@@ -1,0 +1,17 @@
+using Crossmember.Engineering.Quantities;
+
+namespace Crossmember.Web.Features.Paper;
+
+/// <summary>Where the reports of a build are had.</summary>
+/// <param name="Instance">A calculation or one of its instances; null: the sheet.</param>
+public sealed record PaperAddress(string Build, string In, MeasureSystem Measure, string? Instance = null)
+{
+    /// <summary>The file, by its ending without the dot.</summary>
+    public string File(string ending) => $"api/builds/{Uri.EscapeDataString(Build)}/report/{(Instance is null ? "sheet" : "calculation")}.{ending}{Query}"
+        + $"&measure={(Measure == MeasureSystem.Metric ? "metric" : "us")}";
+
+    /// <summary>The page that makes it with its progress in view.</summary>
+    public string Page => $"builds/{Uri.EscapeDataString(Build)}/paper{Query}";
+
+    private string Query => $"?in={Uri.EscapeDataString(In)}" + (Instance is null ? "" : $"&instance={Uri.EscapeDataString(Instance)}");
+}
