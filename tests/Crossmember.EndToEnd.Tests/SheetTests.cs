@@ -17,7 +17,7 @@ public sealed class SheetTests(WebDesk desk)
         var sheet = JsonNode.Parse(await File.ReadAllTextAsync(RepositoryRoot.Script("data/demo/packhorse.json"), TestContext.Current.CancellationToken))!;
         var id = $"packhorse-{Interlocked.Increment(ref s_next)}";
         sheet["id"] = id;
-        await new Flatbed(id, Encoding.UTF8.GetBytes(sheet.ToJsonString())).On(desk);
+        await new Flatbed(id, (string)sheet["title"]!, Encoding.UTF8.GetBytes(sheet.ToJsonString())).On(desk);
         return $"/builds/{id}/sheet?in=thrift{query}";
     }
 

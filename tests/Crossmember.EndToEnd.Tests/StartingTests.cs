@@ -129,6 +129,7 @@ public sealed class StartingTests(WebDesk desk)
         await Make(page, NewTitle());
         await NoBarrier(page, width, "decisions");
         await page.GotoAsync(page.Url.Split('?')[0] + "?item=tires");
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "You: Ana" })).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "New option", Exact = true }).ClickAsync();
         await page.GetByText("Starts from, original, lead time, mass, values").ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Another value" }).ClickAsync();
