@@ -71,7 +71,8 @@ public sealed class SettingsTests(WebDesk desk)
         await Expect(page.Locator(".hits h2", new() { HasText = title })).ToContainTextAsync("put away");
         await page.GotoAsync("/");
         await Expect(Button(page, "You: Ana")).ToBeVisibleAsync();
-        await page.Locator(".away > summary").ClickAsync();
+        // Where nothing else is left the list stands open.
+        if (await page.Locator(".away[open]").CountAsync() == 0) await page.Locator(".away > summary").ClickAsync();
         await Button(page, $"Take it out again: {title}").ClickAsync();
         await Expect(page.Locator(".build h2", new() { HasText = title })).ToHaveCountAsync(1);
         await page.Context.DisposeAsync();
