@@ -155,9 +155,9 @@ public sealed class SettingsPageTests : WrittenPages
         Fill(page, "#stock-search", "zeppelin");
         Assert.Empty(page.FindAll(".stock tbody tr"));
         Fill(page, "#stock-search", "u-b");
-        Press(page, "Take U-bolt off the list");
+        Press(page, "Take off U-bolt");
         Assert.Empty(Facts.Stock);
-        Press(page, "Put U-bolt back on the list");
+        Press(page, "Put back U-bolt");
         Assert.Equal("12.00 USD", Assert.Single(Facts.Stock.Values).Each.ToString());
     }
 

@@ -33,6 +33,9 @@ public sealed partial class StockSection
     /// <summary>What a search looks through.</summary>
     private static string Text(StockPart part) => $"{part.Title} {part.Number} {part.Vendor} {part.Category}";
 
+    /// <summary>On a narrow screen what was not said takes no line.</summary>
+    private static string? Blank(string? text) => string.IsNullOrEmpty(text) ? "blank" : null;
+
     private bool Over(StockPart part) => StockDraft.IsOver(part.Until, DateOnly.FromDateTime(Page.Clock.GetLocalNow().Date));
 
     private Task Begin()
