@@ -39,9 +39,7 @@ public sealed class BenchTests(WebDesk desk) : IDisposable
     public async Task What_rpm_at_65_with_33s_and_456_is_found_without_a_build_and_can_be_sent()
     {
         var page = await desk.OpenAs("Ana", "/");
-        await page.Keyboard.PressAsync("c");
-        await page.WaitForURLAsync("**/bench");
-        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "You: Ana" })).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Navigation, new() { Name = "Places" }).GetByRole(AriaRole.Link, new() { Name = "Bench" }).ClickAsync();
         await page.GetByRole(AriaRole.Searchbox).FillAsync("rpm road");
         await Expect(page.Locator("[data-calculation='tires.load']")).ToHaveCountAsync(0);
         await page.GetByRole(AriaRole.Link, new() { Name = "Engine speed at a road speed" }).ClickAsync();
