@@ -14,12 +14,12 @@ public static class ItemPlaces
 
     public static IReadOnlyList<UsualPlace> All { get; } = Read();
 
-    /// <summary>By the whole id first, then by the words of the id, then by those of the title; null where nothing is known.</summary>
+    /// <summary>By the whole id first, then by the words of its last part, then by those of the title; null where nothing is known.</summary>
     public static UsualPlace? Of(Slot slot)
     {
         if (All.FirstOrDefault(p => p.Item == slot.Id) is { } exact) return exact;
-        string[] id = slot.Id.Split(s_between), title = slot.Title.ToLowerInvariant().Split(s_between, StringSplitOptions.RemoveEmptyEntries);
-        // The last word of an id says most: engine.fuel is about the fuel.
+        string[] id = slot.Id.Split('.')[^1].Split(s_between), title = slot.Title.ToLowerInvariant().Split(s_between, StringSplitOptions.RemoveEmptyEntries);
+        // What stands before the last dot is where it belongs, and that may lie elsewhere than usual. Of the rest the last word says most.
         return Named(id.Reverse()) ?? Named(title);
     }
 

@@ -47,14 +47,14 @@ public sealed class PlacingTests
     public void What_has_a_usual_place_is_put_there_and_said_to_be_no_measurement()
     {
         var placed = Placed("gearbox", Vehicle(Item("gearbox", Slot.Root)));
-        Assert.Equal((PlacedBy.Usual, 0.31 * 3), (placed.By, Math.Round(placed.At!.Value.X, 9)));
+        Assert.Equal((PlacedBy.Usual, 0.93), (placed.By, Math.Round(placed.At!.Value.X, 9)));
         Assert.Contains("not a measurement", placed.Why, StringComparison.Ordinal);
     }
 
     [Fact]
     public void What_has_none_goes_with_its_parent()
     {
-        var placed = Placed("gearbox.zither", Vehicle(Item("gearbox", Slot.Root, With(Option.AsFound, OptionClass.Keep, Mass(60, 1, 0, 0))), Item("gearbox.zither", "gearbox")));
+        var placed = Placed("gearbox.zither", Vehicle(Item("gearbox", Slot.Root, With(Option.AsFound, OptionClass.Keep, Mass(60, 1, 0, 0))), Item("gearbox.zither", "gearbox") with { Title = "Zither" }));
         Assert.Equal((PlacedBy.Parent, 1), (placed.By, placed.At!.Value.X));
     }
 
