@@ -94,8 +94,8 @@ public abstract class WritingPage : ComponentBase, IDisposable
         if (Own is { Count: > 0 } own) TakeBack(own);
     }
 
-    /// <summary>What an undo would take back, in words.</summary>
-    public virtual string SayOwn => Record!.Say(Own);
+    /// <summary>What an undo would take back, in words; empty where there is nothing, as between an undo and the next drawing of its button.</summary>
+    public virtual string SayOwn => Own is { Count: > 0 } own ? Record!.Say(own) : "";
 
     /// <summary>Takes facts back together, the last said first; what was said to the shop in the same breath goes with them.</summary>
     public bool TakeBack(IReadOnlyList<Fact> facts)
