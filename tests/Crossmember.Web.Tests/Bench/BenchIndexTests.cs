@@ -51,7 +51,7 @@ public sealed class BenchIndexTests : BenchShop
     public void The_bench_of_a_build_finds_leads_and_says_what_is_not_used()
     {
         Nav.NavigateTo("builds/bracken/bench?in=working");
-        var page = Render<BuildBenchPage>(p => p.Add(b => b.Id, "bracken").AddCascadingValue(Ana()));
+        var page = Render<BuildBenchPage>(p => p.Add(b => b.Id, "bracken").AddCascadingValue(Ana));
         var all = page.FindAll("[data-calculation]").Count;
         page.Find("#bench-q").Input("crawl");
         Assert.InRange(page.FindAll("[data-calculation]").Count, 1, all - 1);
@@ -63,7 +63,7 @@ public sealed class BenchIndexTests : BenchShop
     [Fact]
     public void The_bench_of_the_shop_lists_all_by_area_and_finds_by_what_goes_in_and_comes_out()
     {
-        var page = Render<BenchPage>(p => p.AddCascadingValue(Ana()));
+        var page = Render<BenchPage>(p => p.AddCascadingValue(Ana));
         Assert.Equal(CalculationList.All.Select(c => c.Id).Order(StringComparer.Ordinal), page.FindAll("[data-calculation]").Select(c => c.GetAttribute("data-calculation")).Order(StringComparer.Ordinal));
         Assert.Equal(["Driveline", "Mass", "Tires"], page.FindAll(".area > h2").Select(h => h.TextContent));
         Assert.All(CalculationList.All, c => Assert.Contains(c.About.Purpose, page.Find($"[data-calculation='{c.Id}']").TextContent, StringComparison.Ordinal));

@@ -1,12 +1,9 @@
-using System.Text;
 using System.Text.Json.Nodes;
 using AngleSharp.Dom;
 using Bunit;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
-using Crossmember.Engineering.Reading;
 using Crossmember.Storage;
-using Crossmember.Web.Features;
 using Crossmember.Web.Features.Bench;
 using Crossmember.Web.Features.Layout;
 using Microsoft.AspNetCore.Components;
@@ -15,49 +12,25 @@ using Microsoft.Extensions.DependencyInjection;
 namespace Crossmember.Web.Tests.Bench;
 
 /// <summary>Cards over a store of their own, worked as a person works them, without a browser.</summary>
-public abstract class BenchShop : BunitContext
+public abstract class BenchShop() : ShopPages(Bracken.Json)
 {
-    private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("crossmember-bench-");
-    private readonly OpenShop _shop;
-
-    protected BenchShop()
-    {
-        JSInterop.Mode = JSRuntimeMode.Loose;
-        _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
-        Desk = new(_shop);
-        Assert.NotNull(Desk.Import(Encoding.UTF8.GetBytes(Bracken.Json), new Faults()));
-        Services.AddSingleton(Desk).AddSingleton(TimeProvider.System);
-        SetRendererInfo(new RendererInfo("Server", true));
-    }
-
     public static TheoryData<string> Ids => [.. CalculationList.All.Select(c => c.Id)];
-
-    protected ShopDesk Desk { get; }
-
-    protected NavigationManager Nav => Services.GetRequiredService<NavigationManager>();
 
     /// <summary>What the address says under <c>input</c>, or nothing.</summary>
     protected string? Sent => System.Web.HttpUtility.ParseQueryString(new Uri(Nav.Uri).Query)["input"];
 
-    protected override void Dispose(bool disposing)
-    {
-        base.Dispose(disposing);
-        _shop.Dispose();
-        _data.Delete(recursive: true);
-    }
-
-    protected static Viewer Ana(MeasureSystem measure = MeasureSystem.UsCustomary) => new("Ana", "here", measure, true, true);
+    protected static Viewer AnaIn(MeasureSystem measure) => Ana with { Measure = measure };
 
     protected IRenderedComponent<CardPage> Card(string calculation, string? input = null, MeasureSystem measure = MeasureSystem.UsCustomary)
     {
         Nav.NavigateTo(BenchAddress.Of(calculation, input));
-        return Render<CardPage>(p => p.Add(c => c.Id, calculation).AddCascadingValue(Ana(measure)));
+        return Render<CardPage>(p => p.Add(c => c.Id, calculation).AddCascadingValue(AnaIn(measure)));
     }
 
     protected IRenderedComponent<BuildCardPage> BuildCard(string instance, string scenario = "working", string? tried = null, MeasureSystem measure = MeasureSystem.UsCustomary)
     {
         Nav.NavigateTo(BenchAddress.Of("bracken", scenario, instance, tried));
-        return Render<BuildCardPage>(p => p.Add(c => c.Id, "bracken").Add(c => c.Instance, instance).AddCascadingValue(Ana(measure)));
+        return Render<BuildCardPage>(p => p.Add(c => c.Id, "bracken").Add(c => c.Instance, instance).AddCascadingValue(AnaIn(measure)));
     }
 
     /// <summary>Writes into a field and leaves it.</summary>

@@ -1,53 +1,27 @@
-using System.Text;
 using Bunit;
 using Crossmember.Builds.Journal;
-using Crossmember.Engineering.Quantities;
-using Crossmember.Engineering.Reading;
 using Crossmember.Storage;
 using Crossmember.Web.Features;
 using Crossmember.Web.Features.Builds;
 using Crossmember.Web.Features.Decisions;
-using Crossmember.Web.Features.Layout;
 using Crossmember.Web.Features.Search;
-using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Crossmember.Web.Tests.Decisions;
 
 /// <summary>Whole pages over a store of their own, without a browser.</summary>
-public sealed class PageTests : BunitContext
+public sealed class PageTests() : ShopPages(Bracken.Json)
 {
-    private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("crossmember-page-");
-    private readonly OpenShop _shop;
-    private readonly ShopDesk _desk;
-
-    public PageTests()
-    {
-        JSInterop.Mode = JSRuntimeMode.Loose;
-        _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
-        _desk = new(_shop);
-        Assert.NotNull(_desk.Import(Encoding.UTF8.GetBytes(Bracken.Json), new Faults()));
-        Services.AddSingleton(_desk).AddSingleton(TimeProvider.System).AddSingleton<GlanceBoard>();
-        SetRendererInfo(new RendererInfo("Server", true));
-    }
-
-    protected override void Dispose(bool disposing)
-    {
-        base.Dispose(disposing);
-        _shop.Dispose();
-        _data.Delete(recursive: true);
-    }
-
     private IRenderedComponent<DecisionsPage> Page(string? item = null)
     {
-        Services.GetRequiredService<NavigationManager>().NavigateTo($"builds/bracken/decisions{(item is null ? "" : $"?item={item}")}");
-        return Render<DecisionsPage>(p => p.Add(d => d.Id, "bracken").AddCascadingValue(new Viewer("Ana", "here", MeasureSystem.UsCustomary, true, true)));
+        Nav.NavigateTo($"builds/bracken/decisions{(item is null ? "" : $"?item={item}")}");
+        return Render<DecisionsPage>(p => p.Add(d => d.Id, "bracken").AddCascadingValue(Ana));
     }
 
     private void Somebody(string item, string option)
     {
-        var view = BuildView.Of(_desk, "bracken")!;
-        Assert.IsType<AppendOutcome.Appended>(_desk.Append([_desk.Deciding.Choose("bracken", "working", item, option, view.Seen($"scenarios/working/choices/{item}"), "Ben", "there")], Arrival.Online)[0]);
+        var view = BuildView.Of(Desk, "bracken")!;
+        Assert.IsType<AppendOutcome.Appended>(Desk.Append([Desk.Deciding.Choose("bracken", "working", item, option, view.Seen($"scenarios/working/choices/{item}"), "Ben", "there")], Arrival.Online)[0]);
     }
 
     [Fact]
@@ -55,7 +29,7 @@ public sealed class PageTests : BunitContext
     {
         Somebody("final-drives", "short");
         var tally = Page().FindAll(".tally li").Select(l => string.Join(' ', l.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))).ToList();
-        var findings = BuildView.Of(_desk, "bracken")!.Sheet("working").Findings().GroupBy(f => f.Finding.Verdict).ToDictionary(g => Words.Of(g.Key), g => g.Count());
+        var findings = BuildView.Of(Desk, "bracken")!.Sheet("working").Findings().GroupBy(f => f.Finding.Verdict).ToDictionary(g => Words.Of(g.Key), g => g.Count());
         Assert.Equal(new[] { "no", "don't know", "watch", "good" }.Select(w => $"{findings.GetValueOrDefault(w)} {w}"), tally);
     }
 
@@ -110,7 +84,7 @@ public sealed class PageTests : BunitContext
         var page = Page();
         page.Find("#phase").Change("deciding");
         Assert.Contains("Ana moved the vehicle to deciding", page.Find(".history").TextContent, StringComparison.Ordinal);
-        Assert.Equal("deciding", _desk.Open("bracken")!.Build.Phase);
+        Assert.Equal("deciding", Desk.Open("bracken")!.Build.Phase);
     }
 
     [Fact]
@@ -127,9 +101,9 @@ public sealed class PageTests : BunitContext
     [Fact]
     public void The_list_of_builds_names_phase_worst_finding_and_the_next_step_in_the_readers_measures()
     {
-        _desk.Append([_desk.Deciding.Enter("bracken", "deciding", null, "ana", "test")], Arrival.Online);
+        Desk.Append([Desk.Deciding.Enter("bracken", "deciding", null, "ana", "test")], Arrival.Online);
         Somebody("final-drives", "short");
-        var card = Render<BuildsPage>(p => p.AddCascadingValue(new Viewer("Ana", "here", MeasureSystem.UsCustomary, true, true))).Find(".build");
+        var card = Render<BuildsPage>(p => p.AddCascadingValue(Ana)).Find(".build");
         Assert.Contains("deciding", card.QuerySelector(".phase")!.TextContent, StringComparison.Ordinal);
         Assert.Equal("no", card.QuerySelector(".sentence .verdict")!.TextContent.Trim());
         Assert.Contains("Look at the options for", card.QuerySelector(".next")!.TextContent, StringComparison.Ordinal);
@@ -138,7 +112,7 @@ public sealed class PageTests : BunitContext
     [Theory]
     [InlineData("all-terrain", "33 in all-terrain", "builds/bracken/decisions?item=tires")]
     [InlineData("final dri", "Final drives", "builds/bracken/decisions?item=final-drives")]
-    public void The_whole_shop_is_searched_by_words_and_their_beginnings(string typed, string title, string address)
+    public void The_wholeShop_is_searched_by_words_and_their_beginnings(string typed, string title, string address)
     {
         var page = Render<SearchPage>();
         page.Find("#q").Input(typed);

@@ -1,52 +1,25 @@
-using System.Text;
 using Bunit;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Workshop;
-using Crossmember.Engineering.Quantities;
-using Crossmember.Engineering.Reading;
 using Crossmember.Storage;
 using Crossmember.Web.Features;
-using Crossmember.Web.Features.Layout;
 using Crossmember.Web.Features.MasterSheet;
-using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Crossmember.Web.Tests.MasterSheet;
 
 /// <summary>The Sheet page over a store of its own, without a browser.</summary>
-public abstract class SheetPages : BunitContext
+public abstract class SheetPages() : ShopPages(Bracken.Json)
 {
-    private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("crossmember-sheet-");
-    private readonly OpenShop _shop;
-
-    protected SheetPages()
-    {
-        JSInterop.Mode = JSRuntimeMode.Loose;
-        _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
-        Desk = new(_shop);
-        Assert.NotNull(Desk.Import(Encoding.UTF8.GetBytes(Bracken.Json), new Faults()));
-        Services.AddSingleton(Desk).AddSingleton(TimeProvider.System);
-        SetRendererInfo(new RendererInfo("Server", true));
-    }
-
-    protected ShopDesk Desk { get; }
-
     protected BuildView View => BuildView.Of(Desk, "bracken")!;
 
     protected Sheet Sheet => View.Sheet("working");
 
-    protected override void Dispose(bool disposing)
-    {
-        base.Dispose(disposing);
-        _shop.Dispose();
-        _data.Delete(recursive: true);
-    }
-
     protected IRenderedComponent<SheetPage> Page(string? item = null, string? key = null)
     {
-        Services.GetRequiredService<NavigationManager>().NavigateTo($"builds/bracken/sheet?in=working{(item is null ? "" : $"&item={item}")}{(key is null ? "" : $"&key={Uri.EscapeDataString(key)}")}");
-        return Render<SheetPage>(p => p.Add(d => d.Id, "bracken").AddCascadingValue(new Viewer("Ana", "here", MeasureSystem.UsCustomary, true, true)));
+        Nav.NavigateTo($"builds/bracken/sheet?in=working{(item is null ? "" : $"&item={item}")}{(key is null ? "" : $"&key={Uri.EscapeDataString(key)}")}");
+        return Render<SheetPage>(p => p.Add(d => d.Id, "bracken").AddCascadingValue(Ana));
     }
 
     /// <summary>Fills the form and sends it.</summary>

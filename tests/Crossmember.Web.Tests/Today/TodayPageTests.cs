@@ -1,56 +1,30 @@
-using System.Text;
 using Bunit;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Workshop;
-using Crossmember.Engineering.Quantities;
-using Crossmember.Engineering.Reading;
 using Crossmember.Storage;
 using Crossmember.Web.Features;
 using Crossmember.Web.Features.Builds;
-using Crossmember.Web.Features.Layout;
 using Crossmember.Web.Features.Today;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Crossmember.Web.Tests.Today;
 
 /// <summary>The morning page over a store of its own.</summary>
-public sealed class TodayPageTests : BunitContext
+public sealed class TodayPageTests() : ShopPages(null)
 {
     private static readonly Speaker s_ana = new("Ana", "here");
 
-    private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("crossmember-today-");
-    private readonly OpenShop _shop;
-    private readonly ShopDesk _desk;
-
-    public TodayPageTests()
-    {
-        JSInterop.Mode = JSRuntimeMode.Loose;
-        _shop = OpenShop.Open(_data.FullName, TimeProvider.System);
-        _desk = new(_shop);
-        Services.AddSingleton(_desk).AddSingleton(TimeProvider.System).AddSingleton<GlanceBoard>();
-        SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", true));
-    }
-
-    protected override void Dispose(bool disposing)
-    {
-        base.Dispose(disposing);
-        _shop.Dispose();
-        _data.Delete(recursive: true);
-    }
-
     private GlanceBoard Board => Services.GetRequiredService<GlanceBoard>();
 
-    private IRenderedComponent<TodayPage> Page() => Render<TodayPage>(p => p.AddCascadingValue(new Viewer("Ana", "here", MeasureSystem.UsCustomary, true, true)));
+    private IRenderedComponent<TodayPage> Page() => Render<TodayPage>(p => p.AddCascadingValue(Ana));
 
-    private void Import() => Assert.NotNull(_desk.Import(Encoding.UTF8.GetBytes(Bracken.Json), new Faults()));
-
-    private void Say(params Fact[] facts) => Assert.All(_desk.Append(facts, Arrival.Online), o => Assert.IsType<AppendOutcome.Appended>(o));
+    private void Say(params Fact[] facts) => Assert.All(Desk.Append(facts, Arrival.Online), o => Assert.IsType<AppendOutcome.Appended>(o));
 
     private void Choose(string item, string option) =>
-        Say(_desk.Deciding.Choose("bracken", "working", item, option, BuildView.Of(_desk, "bracken")!.Seen($"scenarios/working/choices/{item}"), "Ben", "there"));
+        Say(Desk.Deciding.Choose("bracken", "working", item, option, BuildView.Of(Desk, "bracken")!.Seen($"scenarios/working/choices/{item}"), "Ben", "there"));
 
     [Fact]
-    public void An_empty_shop_says_what_to_do_first()
+    public void An_emptyShop_says_what_to_do_first()
     {
         var page = Page();
         Assert.NotNull(page.Find(".empty a"));
@@ -60,7 +34,7 @@ public sealed class TodayPageTests : BunitContext
     [Fact]
     public void What_is_in_trouble_stands_with_the_item_that_settles_it_and_columns_without_content_are_left_out()
     {
-        Import();
+        Import(Bracken.Json);
         Choose("final-drives", "short");
         var vehicle = Page().Find(".vehicle-day");
         Assert.Contains("fail", vehicle.ClassList);
@@ -73,10 +47,10 @@ public sealed class TodayPageTests : BunitContext
     [Fact]
     public void The_counts_are_those_of_the_sheet()
     {
-        Import();
+        Import(Bracken.Json);
         Choose("final-drives", "short");
         var row = Assert.Single(Board.Rows());
-        var findings = BuildView.Of(_desk, "bracken")!.Sheet("working").Findings().Select(f => f.Finding.Verdict).ToList();
+        var findings = BuildView.Of(Desk, "bracken")!.Sheet("working").Findings().Select(f => f.Finding.Verdict).ToList();
         Assert.Equal((findings.Count(v => v == Engineering.Calculations.Verdict.Fail), findings.Count(v => v == Engineering.Calculations.Verdict.Unknown), findings.Count),
             (row.Glance.Fails, row.Glance.Unknowns, row.Glance.Checks));
     }
@@ -84,7 +58,7 @@ public sealed class TodayPageTests : BunitContext
     [Fact]
     public async Task Somebodys_choice_reaches_the_open_page()
     {
-        Import();
+        Import(Bracken.Json);
         var page = Page();
         Assert.Empty(page.FindAll("[aria-label='In trouble']"));
         Choose("final-drives", "short");
@@ -95,11 +69,11 @@ public sealed class TodayPageTests : BunitContext
     [Fact]
     public async Task What_was_worked_out_is_kept_and_read_again_until_the_build_moves_on()
     {
-        Import();
+        Import(Bracken.Json);
         await Board.Settled();
         var first = Assert.Single(Board.Rows());
         Assert.False(first.IsOld);
-        using (var again = new GlanceBoard(new(_shop), TimeProvider.System))
+        using (var again = new GlanceBoard(new(Shop), TimeProvider.System))
         {
             var read = Assert.Single(again.Rows());
             Assert.Equal((first.Glance.Next, first.Glance.Worst, first.Glance.Undecided.Count), (read.Glance.Next, read.Glance.Worst, read.Glance.Undecided.Count));
@@ -110,18 +84,18 @@ public sealed class TodayPageTests : BunitContext
     }
 
     [Fact]
-    public void A_vehicle_put_away_is_not_in_the_shop()
+    public void A_vehicle_put_away_is_not_in_theShop()
     {
-        Import();
-        Say(_desk.Stating.Archive("bracken", true, "sold as it stood", null, s_ana));
+        Import(Bracken.Json);
+        Say(Desk.Stating.Archive("bracken", true, "sold as it stood", null, s_ana));
         Assert.DoesNotContain("Bracken", Page().Markup, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_stop_of_work_comes_first_and_says_why()
     {
-        Import();
-        Say(_desk.Stating.Say("bracken", EntryKind.WorkStopped, "work", new System.Text.Json.Nodes.JsonObject { ["stopped"] = true, ["why"] = "waits for the title" }, null, s_ana));
+        Import(Bracken.Json);
+        Say(Desk.Stating.Say("bracken", EntryKind.WorkStopped, "work", new System.Text.Json.Nodes.JsonObject { ["stopped"] = true, ["why"] = "waits for the title" }, null, s_ana));
         var page = Page();
         Assert.Contains("1 stopped", page.Find(".today-sum").TextContent, StringComparison.Ordinal);
         Assert.Contains("waits for the title", page.Find(".vehicle-day .next").TextContent, StringComparison.Ordinal);
