@@ -7,7 +7,11 @@ namespace Crossmember.EndToEnd.Tests;
 public sealed class EveryPageTests(WebDesk desk)
 {
     /// <summary>Addresses, with the build's in braces.</summary>
-    private static readonly string[] s_pages = ["/", "/builds", "/search?q=tire", "{build}/decisions", "{build}/decisions?item=tires", "{build}/driveline"];
+    private static readonly string[] s_pages =
+    [
+        "/", "/builds", "/builds/new", "/search?q=tire", "/bench", "/bench/driveline.engine-speed", "/settings", "{build}/sheet", "{build}/sheet?item=tires", "{build}/decisions", "{build}/decisions?item=tires",
+        "{build}/driveline", "{build}/bench", "{build}/bench/driveline.cruise", "{build}/customer", "{build}/paste", "{build}/paper",
+    ];
 
     /// <summary>Everything that can be pressed, followed or filled in, and is there to be seen. A list that arrows go through is one stop of Tab, and so is a group of radio buttons.</summary>
     private const string Stops = """
