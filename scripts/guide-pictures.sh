@@ -6,12 +6,17 @@ root=$(cd "$(dirname "$(readlink -f "${BASH_SOURCE[0]}")")/.." && pwd)
 chromium=${CROSSMEMBER_CHROMIUM:-$(command -v chromium || command -v chromium-browser)}
 pictures() {
   cat <<'LIST'
-today               1280  900 light /
-builds              1280  760 light /builds
-decisions           1440 1100 light /builds/packhorse/decisions?in=camper
-knock-on            1440 1250 light /builds/packhorse/decisions?in=asked&item=tires
-driveline           1440 1100 light /builds/packhorse/driveline?in=asked
-phone                390  844 dark  /
+today        1280  900 light /
+new-build    1280 1000 light /builds/new
+sheet        1440 1200 light /builds/packhorse/sheet?in=working
+sheet-item   1280 1100 light /builds/steading/sheet?item=tires
+decisions    1440 1100 light /builds/packhorse/decisions?in=working
+knock-on     1440 1250 light /builds/packhorse/decisions?in=asked&item=tires
+driveline    1440 1100 light /builds/packhorse/driveline?in=asked
+bench-card   1280 1250 light /bench/driveline.engine-speed?input=%7B%22roadSpeed%22%3A%2265%20mph%22%2C%22tireDiameter%22%3A%2233%20in%22%2C%22axleRatio%22%3A%224.56%22%2C%22gearRatio%22%3A%221%22%7D
+printing     1000 1300 light /api/builds/packhorse/report/sheet.html?in=working
+settings     1280 1000 light /settings
+phone         500  900 dark  /
 LIST
 }
 
