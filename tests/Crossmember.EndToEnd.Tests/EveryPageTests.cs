@@ -102,9 +102,20 @@ public sealed class EveryPageTests(WebDesk desk)
 
     private static string Letters(string text) => new([.. text.Where(char.IsLetterOrDigit)]);
 
+    // Looked at and never written on: one will do for all.
+    private static readonly SemaphoreSlim s_one = new(1);
+    private static Flatbed? s_flatbed;
+
+    private async Task<Flatbed> Looked()
+    {
+        await s_one.WaitAsync(TestContext.Current.CancellationToken);
+        try { return s_flatbed ??= await Flatbed.New().On(desk); }
+        finally { s_one.Release(); }
+    }
+
     private async Task<IPage> Open(string path, int width = 1280, ColorScheme scheme = ColorScheme.Light)
     {
-        var flatbed = await Flatbed.New().On(desk);
+        var flatbed = await Looked();
         return await desk.OpenAs("Ana", path.Replace("{build}", $"/builds/{flatbed.Id}", StringComparison.Ordinal), width, scheme);
     }
 }

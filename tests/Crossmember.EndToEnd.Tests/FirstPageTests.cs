@@ -15,7 +15,7 @@ public sealed class FirstPageTests(WebDesk desk)
     [InlineData("/builds", "Builds", 360, ColorScheme.Dark)]
     public async Task The_first_pages_have_no_barrier_that_a_machine_can_find(string path, string name, int width, ColorScheme scheme)
     {
-        var flatbed = await Flatbed.New().On(desk);
+        var flatbed = await Flatbed.First().On(desk);
         var page = await desk.OpenAs("Ana", path, width, scheme);
         await Assertions.Expect(page).ToHaveTitleAsync($"{name} - Crossmember");
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync(flatbed.Title);
@@ -41,7 +41,7 @@ public sealed class FirstPageTests(WebDesk desk)
     [Fact]
     public async Task Today_follows_what_somebody_decides_elsewhere_without_being_asked()
     {
-        var flatbed = await Flatbed.New().On(desk);
+        var flatbed = await Flatbed.First().On(desk);
         var (today, decisions) = (await desk.OpenAs("Ana", "/"), await desk.OpenAs("Ben", flatbed.Decisions + "?item=final-drives"));
         var vehicle = today.GetByRole(AriaRole.Listitem).Or(today.GetByRole(AriaRole.Article)).Filter(new() { HasText = flatbed.Title });
         await Assertions.Expect(vehicle.First).Not.ToContainTextAsync("say no");
@@ -50,5 +50,19 @@ public sealed class FirstPageTests(WebDesk desk)
         await vehicle.First.GetByRole(AriaRole.Link, new() { Name = "Look at the options for" }).ClickAsync();
         await Assertions.Expect(today).ToHaveTitleAsync($"Decisions: {flatbed.Title} - Crossmember");
         foreach (var page in new[] { today, decisions }) await page.Context.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task Single_keys_lead_to_the_places_of_the_shop()
+    {
+        var page = await desk.OpenAs("Ana", "/settings");
+        foreach (var (key, title) in new[] { ("b", "Builds"), ("c", "Bench"), ("t", "Today"), ("/", "Search") })
+        {
+            await page.Keyboard.PressAsync(key);
+            await Assertions.Expect(page).ToHaveTitleAsync($"{title} - Crossmember");
+            // The page is drawn before its scripts listen.
+            await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "You: Ana" })).ToBeVisibleAsync();
+        }
+        await page.Context.DisposeAsync();
     }
 }

@@ -15,14 +15,17 @@ public sealed record Flatbed(string Id, string Title, byte[] File)
 
     public static Flatbed New() => New("", "");
 
+    /// <summary>One that stands before the others in every list.</summary>
+    public static Flatbed First() => New("", "", "A first flatbed, number");
+
     /// <summary>With one word of its file put for another.</summary>
-    public static Flatbed New(string word, string another)
+    public static Flatbed New(string word, string another, string named = "Bracken flatbed number")
     {
         using var reader = new StreamReader(typeof(Flatbed).Assembly.GetManifestResourceStream("bracken.json")!);
         var text = reader.ReadToEnd();
         var sheet = JsonNode.Parse(word.Length == 0 ? text : text.Replace(word, another, StringComparison.Ordinal))!;
         var id = $"bracken-{Interlocked.Increment(ref s_next)}";
-        var title = $"Bracken flatbed number {id[8..]}";
+        var title = $"{named} {id[8..]}";
         (sheet["id"], sheet["title"]) = (id, title);
         return new(id, title, Encoding.UTF8.GetBytes(sheet.ToJsonString()));
     }

@@ -65,16 +65,16 @@ public sealed class SettingsTests(WebDesk desk)
         await page.GetByLabel("Why, if you like").FillAsync("handed over");
         await Button(page, $"Put it away: {title}").ClickAsync();
         await Expect(page.Locator(".news")).ToContainTextAsync("This build is put away: handed over");
-        await page.GotoAsync("/");
+        await page.GotoAsync("/builds");
         await Expect(page.Locator(".build h2", new() { HasText = title })).ToHaveCountAsync(0);
         await page.GotoAsync($"/search?q={Uri.EscapeDataString(title)}");
         await Expect(page.Locator(".hits h2", new() { HasText = title })).ToContainTextAsync("put away");
-        await page.GotoAsync("/");
+        await page.GotoAsync("/builds");
         await Expect(Button(page, "You: Ana")).ToBeVisibleAsync();
         // Where nothing else is left the list stands open.
         if (await page.Locator(".away[open]").CountAsync() == 0) await page.Locator(".away > summary").ClickAsync();
         await Button(page, $"Take it out again: {title}").ClickAsync();
-        await Expect(page.Locator(".build h2", new() { HasText = title })).ToHaveCountAsync(1);
+        await Expect(page.Locator(".note.said")).ToContainTextAsync($"{title}: Ana took the build out again");
         await page.Context.DisposeAsync();
     }
 
@@ -85,6 +85,7 @@ public sealed class SettingsTests(WebDesk desk)
         var flatbed = await Flatbed.New().On(desk);
         var page = await desk.OpenAs("Ana", flatbed.Decisions);
         await page.GetByRole(AriaRole.Link, new() { Name = "Customer", Exact = true }).ClickAsync();
+        await Expect(page).ToHaveTitleAsync($"Customer: {flatbed.Title} - Crossmember");
         await page.GetByLabel("Name", new() { Exact = true }).FillAsync(name);
         await Button(page, "Write it down").ClickAsync();
         await Expect(page.Locator(".note.said")).ToContainTextAsync("Kept.");
