@@ -70,6 +70,8 @@ internal sealed class ModelFindings(EvaluationPlan plan)
         }
         foreach (var trade in totals.Unrated)
             Add($"model/rate[{trade}]", Verdict.Unknown, $"The shop has no hourly rate for {trade}: its hours are in no sum of money.", new(plan.LeafCount));
+        foreach (var slot in totals.Foreign)
+            Add($"model/currency[{slot}]", Verdict.Unknown, $"{slot} is priced in another currency than {totals.CostTotal.Currency}: that price is in no sum of money until it is converted.", Leaves(slot));
     }
 
     private static double Known(double spread) => double.IsNaN(spread) ? 0 : spread;

@@ -96,7 +96,7 @@ internal static class CaseBlocks
     private static string Asks(Case one, Finding finding) => ShopWords.Sentence(one.Calculation.About.Checks.FirstOrDefault(c => c.Id == finding.Check)?.Asks ?? finding.Check);
 
     private static Text Said(Finding finding, MeasureSystem measure) => finding.Source is { Length: > 0 } source
-        ? new Text(Sentences.InMeasures(finding.Text, measure) + " ", Run.Hint($"Limit from: {source}")) : Sentences.InMeasures(finding.Text, measure);
+        ? new Text(Sentences.InMeasures(finding.Text, measure, finding.Exact) + " ", Run.Hint($"Limit from: {source}")) : Sentences.InMeasures(finding.Text, measure, finding.Exact);
 
     private static IEnumerable<Block> Curves(Case one, int level, MeasureSystem measure)
     {

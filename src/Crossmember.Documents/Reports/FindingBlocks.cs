@@ -49,7 +49,7 @@ internal static class FindingBlocks
         var named = same.Select(f => names.Finding(f.Id)).ToList();
         var where = Places(named);
         return new([Run.Of(first.Verdict), where.Length > 0 ? new Text(Run.Strong(named[0].Title), Run.Hint($" {where}")) : Run.Strong(named[0].Title),
-            Sentences.InMeasures(ShopWords.Brief(first.Text), measure), Shown.Compared(first, measure, "\n") ?? ""]);
+            Sentences.InMeasures(ShopWords.Brief(first.Text), measure, first.Exact), Shown.Compared(first, measure, "\n") ?? ""]);
     }
 
     private static string Places(IEnumerable<RowName> names) => string.Join("; ", names.Select(n => n.Where).Where(w => w.Length > 0).Distinct());

@@ -11,6 +11,9 @@ public enum Sense { AtMost, AtLeast }
 /// <param name="Unit">Code of the unit of value and limit; null where there is no number.</param>
 public sealed record Finding(string Check, Verdict Verdict, string Text, double? Value, double? Limit, string? Unit, Sense? Sense, string? Source)
 {
+    /// <summary>The numbers of the sentence before they were rounded for it.</summary>
+    public IEnumerable<(double? Value, string? Unit)> Exact => [(Value, Unit), (Limit, Unit)];
+
     /// <summary>Distance to the limit as a share of it, positive is safe; null where the limit is absent or zero.</summary>
     public double? Margin =>
         Value is not { } v || Limit is not { } l || l == 0 || Sense is not { } s ? null

@@ -15,12 +15,16 @@ public static partial class Sentences
     [GeneratedRegex(@"(?<![\w.,-])(?<number>\d+(?:\.\d+)?) (?<unit>kg|mm|km/h|kN|N m|N|kW|MPa|m/s|lbf ft|lbf|lb|mph|psi|hp|ft)(?![\w/·])", RegexOptions.ExplicitCapture)]
     private static partial Regex Quantities();
 
-    public static string InMeasures(string text, MeasureSystem system) => Quantities().Replace(text, found =>
+    /// <param name="exact">Numbers that the sentence was made from, each with its unit's code: where a figure in it is one of them rounded, the exact one is turned, so that nothing is rounded twice.</param>
+    public static string InMeasures(string text, MeasureSystem system, params IEnumerable<(double? Value, string? Unit)> exact) => Quantities().Replace(text, found =>
     {
         var unit = Units.Find(found.Groups["unit"].Value)!;
         if (CustomaryUnits.Belongs(unit, system)) return found.Value;
         var number = found.Groups["number"].Value;
-        var si = unit.ToSi(double.Parse(number, CultureInfo.InvariantCulture));
+        var written = double.Parse(number, CultureInfo.InvariantCulture);
+        var decimals = number.Contains('.', StringComparison.Ordinal) ? number.Length - number.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
+        var meant = exact.FirstOrDefault(e => e.Value is { } v && e.Unit == unit.Code && Math.Abs(v - written) <= 0.5000001 * Math.Pow(10, -decimals)).Value;
+        var si = unit.ToSi(meant ?? written);
         var own = CustomaryUnits.For(si, unit.Dimension, system);
         return $"{Rounded(own.FromSi(si), Math.Max(FewestFigures, number.TrimStart('0', '.').Count(char.IsDigit)))} {own.Code}";
     });

@@ -35,4 +35,13 @@ public class SentencesTests
 
     [Fact]
     public void A_sentence_without_quantities_is_left_alone() => Assert.Equal("It feeds nothing.", Sentences.InMeasures("It feeds nothing.", MeasureSystem.Metric));
+
+    /// <summary>1563.554 kg are 3447.04 lb (0.45359237 kg each, NIST SP 811, appendix B.8); 1564 kg, as the sentence has it, would be 3448.</summary>
+    [Fact]
+    public void A_figure_that_was_rounded_for_the_sentence_is_turned_from_the_exact_number()
+    {
+        Assert.Equal("The axle carries 3447 lb of 3300 lb.", Sentences.InMeasures("The axle carries 1564 kg of 1497 kg.", MeasureSystem.UsCustomary, [(1563.554, "kg"), (1496.855, "kg")]));
+        Assert.Equal("The axle carries 3448 lb of 3300 lb.", Sentences.InMeasures("The axle carries 1564 kg of 1497 kg.", MeasureSystem.UsCustomary));
+        Assert.Equal("It is 3448 lb.", Sentences.InMeasures("It is 1564 kg.", MeasureSystem.UsCustomary, [(1570.0, "kg"), (null, null), (1564.2, "lb")]));
+    }
 }

@@ -2,7 +2,6 @@ using Bunit;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Calculations;
-using Crossmember.Web.Features.Writing;
 
 namespace Crossmember.Web.Tests.MasterSheet;
 
@@ -153,7 +152,47 @@ public sealed class NotingTests : SheetPages
         foreach (var value in (string[])["4.8", "4.7"])
             Desk.Append([Desk.Stating.PutRight(first, Crossmember.Builds.Workshop.Stating.Noted(value, Basis.Measured, null), View.Seen(first.Subject), speaker)], Crossmember.Builds.Journal.Arrival.Online);
         var last = View.Entries[^1].Fact;
-        Assert.Equal("4.8", OwnWords.Before(View.Entries, last)!["value"]!.GetValue<string>());
-        Assert.Null(OwnWords.Before(View.Entries, first));
+        var lines = new Crossmember.Builds.Journal.WordLines(View.Entries);
+        Assert.Equal("4.8", lines.Beneath(last.Id)!["value"]!.GetValue<string>());
+        Assert.Null(lines.Beneath(first.Id));
+    }
+
+    /// <summary>What was said last is taken back first, wherever it stands; what was taken back is not put back by the next press.</summary>
+    [Fact]
+    public void Undo_pressed_again_and_again_goes_back_word_by_word()
+    {
+        var page = Page("final-drives", "axle.*.ratio");
+        Note(page, "4.5");
+        page = Page("engine", "engine.redline");
+        Note(page, "3300 rpm");
+        var first = View.Entries[^2].Fact;
+        Assert.IsType<Crossmember.Builds.Journal.AppendOutcome.Appended>(Desk.Append([Desk.Stating.PutRight(first,
+            Crossmember.Builds.Workshop.Stating.Noted("4.6", Basis.Measured, null), View.Seen(first.Subject), new("Ana", "here"))], Crossmember.Builds.Journal.Arrival.Online)[0]);
+        (double Ratio, double Redline) Now() => (Sheet.Key("axle.rear.ratio")!.Value.Value.Number, Math.Round(Sheet.Key("engine.redline")!.Value.Value.Number * 30 / Math.PI));
+        void Undo() => page.FindAll("button").First(b => b.TextContent == "Undo mine").Click();
+        page = Page("engine");
+        Assert.Equal((4.6, 3300), Now());
+        Undo();
+        Assert.Equal((4.5, 3300), Now());
+        Undo();
+        Assert.Equal((4.5, 3200), Now());
+        Undo();
+        Assert.Equal((4.1, 3200), Now());
+        Assert.True(page.FindAll("button").First(b => b.TextContent == "Undo mine").HasAttribute("disabled"));
+    }
+
+    /// <summary>Noted twice and the second taken back: what stands is the first, and that is what Drop it drops.</summary>
+    [Fact]
+    public void Drop_it_drops_the_word_that_stands()
+    {
+        var page = Page("final-drives", "axle.*.ratio");
+        Note(page, "4.5");
+        Note(page, "4.6");
+        page.FindAll("button").First(b => b.TextContent == "Undo mine").Click();
+        Assert.Equal(4.5, Sheet.Key("axle.rear.ratio")!.Value.Value.Number);
+        page = Page("final-drives");
+        page.Find("[data-key-name='axle.front.ratio'] .acts button").Click();
+        page.FindAll(".more button").Single(b => b.TextContent == "Drop it").Click();
+        Assert.Equal(4.1, Sheet.Key("axle.rear.ratio")!.Value.Value.Number);
     }
 }

@@ -76,7 +76,7 @@ public sealed class TypedTests
     [InlineData("2026-06-02", false)]
     [InlineData("next spring", false)]
     [InlineData(null, false)]
-    public void A_price_is_over_the_day_after_its_last(string? until, bool over) => Assert.Equal(over, StockDraft.IsOver(until, new DateOnly(2026, 6, 1)));
+    public void A_price_is_over_the_day_after_its_last(string? until, bool over) => Assert.Equal(over, Builds.Slots.PriceHeld.RanOut(until, new DateOnly(2026, 6, 1)));
 
     [Fact]
     public void A_part_comes_back_as_it_was_listed_and_keeps_what_it_brings()

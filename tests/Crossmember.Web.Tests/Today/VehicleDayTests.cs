@@ -40,6 +40,7 @@ public sealed class VehicleDayTests
     [InlineData("2026-03-01", true)]
     [InlineData("2026-03-02", false)] // the last day still counts
     [InlineData("2026-12-31", false)]
+    [InlineData("03/01/2026", false)] // the first of March, or the third of January: nobody knows
     [InlineData("end of spring", false)]
     public void A_price_has_run_out_on_the_day_after_its_last(string until, bool isOut) =>
         Assert.Equal(isOut, Day(s_quiet with { Prices = [new("tires", "Tires", "set of five", until)] }).OutOfDate.Count == 1);

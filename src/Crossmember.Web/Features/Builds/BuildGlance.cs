@@ -43,6 +43,13 @@ public sealed record BuildGlance(
     public static BuildGlance NotYet(string id, string title) =>
         new(id, title, null, null, null, Option.AsFound, Words.AsFound, null, 0, 0, 0, 0, "Being worked out …", null, [], [], [], new(null, 0), []);
 
+    /// <summary>A vehicle that cannot be worked out: that itself is in trouble.</summary>
+    public static BuildGlance Broken(string id, string title, string why) => NotYet(id, title) with
+    {
+        Worst = new("board/broken", Verdict.Fail, $"This vehicle cannot be worked out: {why}.", "Can it be worked out?", "", null, 0), Fails = 1, Next = "Verify the records, and bring the program up to date.",
+        Trouble = [new("board/broken", Verdict.Fail, $"This vehicle cannot be worked out: {why}.", "Can it be worked out?", "", null, 0)],
+    };
+
     /// <summary>The scenario people work in: the one a check would take, else the first.</summary>
     public static string Usual(OpenBuild open, ShopFacts shop) => open.Build.Scenarios.IsEmpty ? Option.AsFound
         : new Comparing(open, shop, _ => throw new InvalidOperationException("nothing is compared here")).Default(new Faults()) ?? open.Build.Scenarios.Keys.First();
@@ -53,7 +60,16 @@ public sealed record BuildGlance(
 /// <param name="Where">Which of several: gear, axle, load.</param>
 /// <param name="Item">Where it can be settled; null where no item stands behind it.</param>
 /// <param name="Alike">How many more checks of its kind say the same.</param>
-public sealed record GlanceFinding(string Id, Verdict Verdict, string Text, string Title, string Where, string? Item, int Alike);
+public sealed record GlanceFinding(string Id, Verdict Verdict, string Text, string Title, string Where, string? Item, int Alike)
+{
+    public double? Value { get; init; }
+
+    public double? Limit { get; init; }
+
+    public string? Unit { get; init; }
+
+    public string In(Engineering.Quantities.MeasureSystem measure) => Engineering.Quantities.Sentences.InMeasures(Words.Brief(Text), measure, [(Value, Unit), (Limit, Unit)]);
+}
 
 /// <summary>One thing to measure or to ask for, and how many checks wait for it.</summary>
 public sealed record GlanceMeasurement(string What, string Meaning, string Measure, int Checks);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Slots;
@@ -23,6 +24,7 @@ public sealed class GlanceBoard : IDisposable
     private readonly TimeProvider _clock;
     private readonly Lock _lock = new();
     private readonly HashSet<string> _waiting = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, (long Build, long Shop, string Why)> _failed = new(StringComparer.Ordinal);
     private Task _working = Task.CompletedTask;
     private bool _isBusy, _isClosed;
 
@@ -44,7 +46,8 @@ public sealed class GlanceBoard : IDisposable
         {
             var known = Read(kept.Content);
             var isOld = known is null || !kept.IsOf(shop.Position);
-            if (isOld && _clock.GetElapsedTime(began) < s_atOnce && Work(kept.Build, shop) is { } fresh) (known, isOld) = (fresh, false);
+            if (isOld && Failure(kept, shop) is { } why) (known, isOld) = (BuildGlance.Broken(kept.Build, kept.Title, why), false);
+            if (isOld && _clock.GetElapsedTime(began) < s_atOnce && Try(kept.Build, shop) is { } fresh) (known, isOld) = (fresh, false);
             if (isOld) late.Add(kept.Build);
             rows.Add(new(known ?? BuildGlance.NotYet(kept.Build, kept.Title), isOld, kept.Held));
         }
@@ -62,6 +65,19 @@ public sealed class GlanceBoard : IDisposable
     {
         try { return content is null ? null : JsonSerializer.Deserialize<BuildGlance>(content, s_json); }
         catch (JsonException) { return null; }
+    }
+
+    /// <summary>Why it could not be worked out as it stands, if it was tried.</summary>
+    private string? Failure(KeptGlance kept, ShopFacts shop) => _failed.TryGetValue(kept.Build, out var f) && (f.Build, f.Shop) == (kept.Head, shop.Position) ? f.Why : null;
+
+    /// <summary>One vehicle that cannot be worked out must not take the list of all the others with it: it is told as such.</summary>
+    private BuildGlance? Try(string build, ShopFacts shop)
+    {
+        var work = Task.Run(() => Work(build, shop));
+        ((IAsyncResult)work).AsyncWaitHandle.WaitOne();
+        if (work.IsCompletedSuccessfully) return work.Result;
+        _failed[build] = (_shop.Store.Journal.Store.Head(build).Sequence, shop.Position, work.Exception!.InnerException!.Message);
+        return null;
     }
 
     private BuildGlance? Work(string build, ShopFacts shop)
@@ -87,7 +103,7 @@ public sealed class GlanceBoard : IDisposable
     {
         while (Next() is { } build)
         {
-            Work(build, _shop.Shelf.Shop());
+            Try(build, _shop.Shelf.Shop());
             Changed?.Invoke();
         }
     }

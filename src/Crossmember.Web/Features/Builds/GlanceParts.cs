@@ -17,7 +17,7 @@ internal sealed class GlanceParts(OpenBuild open, Sheet sheet, ItemMarks marks)
     public GlanceFinding Told(SheetFinding finding, int alike = 0)
     {
         var name = _names.Finding(finding.Id);
-        return new(finding.Id, finding.Finding.Verdict, finding.Finding.Text, name.Title, name.Where, marks.WhereToSettle(finding), alike);
+        return new(finding.Id, finding.Finding.Verdict, finding.Finding.Text, name.Title, name.Where, marks.WhereToSettle(finding), alike) { Value = finding.Finding.Value, Limit = finding.Finding.Limit, Unit = finding.Finding.Unit };
     }
 
     public IReadOnlyList<GlanceFinding> Trouble(IReadOnlyList<SheetFinding> findings) =>

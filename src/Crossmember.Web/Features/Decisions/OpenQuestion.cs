@@ -1,11 +1,12 @@
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Slots;
+using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 
 namespace Crossmember.Web.Features.Decisions;
 
 /// <summary>An item for which nothing is chosen yet, and why that matters now.</summary>
-/// <param name="Trouble">Checks that say no, or don't know, and rest on it.</param>
+/// <param name="Trouble">Checks that say no and rest on it.</param>
 /// <param name="Lead">The longest time any of its options takes to come, in seconds; 0 where none says.</param>
 /// <param name="Waiting">Items with an option that needs something chosen here.</param>
 public sealed record OpenQuestion(Slot Item, int Trouble, double Lead, IReadOnlyList<Slot> Waiting, IReadOnlyList<string> Why)
@@ -20,15 +21,17 @@ public sealed record OpenQuestion(Slot Item, int Trouble, double Lead, IReadOnly
     private static OpenQuestion Of(Slot item, Build build, ItemMarks marks)
     {
         var options = item.Options.Where(o => o.Id != Option.AsFound).Select(o => ResolvedOption.Of(item, o).Body).ToList();
-        var trouble = marks.Trouble(item.Id).Count;
+        var all = marks.Trouble(item.Id);
+        var (trouble, unknown) = (all.Count(f => f.Finding.Verdict == Verdict.Fail), all.Count(f => f.Finding.Verdict == Verdict.Unknown));
         var longest = options.Select(o => (Text: o.Lead, Seconds: Seconds(o.Lead))).OrderByDescending(l => l.Seconds).FirstOrDefault();
         var waiting = build.Slots.Where(s => s.Id != item.Id && s.Options.Any(o => (ResolvedOption.Of(s, o).Body.Requires ?? []).Any(r => r.Slot == item.Id))).ToList();
-        return new(item, trouble, longest.Seconds, waiting, [.. Reasons(item, options, trouble, longest.Text, waiting)]);
+        return new(item, trouble, longest.Seconds, waiting, [.. Reasons(item, options, (trouble, unknown), longest.Text, waiting)]);
     }
 
-    private static IEnumerable<string> Reasons(Slot item, List<Option> options, int trouble, string? lead, List<Slot> waiting)
+    private static IEnumerable<string> Reasons(Slot item, List<Option> options, (int Fails, int Unknowns) checks, string? lead, List<Slot> waiting)
     {
-        if (trouble > 0) yield return $"{Words.Count(trouble, "check in trouble has", "checks in trouble have")} a part in it";
+        if (checks.Fails > 0) yield return $"{Words.Count(checks.Fails, "check that says", "checks that say")} {Words.Of(Verdict.Fail)} {(checks.Fails == 1 ? "rests" : "rest")} on it";
+        if (checks.Unknowns > 0) yield return $"{Words.Count(checks.Unknowns, "check that doesn't", "checks that don't")} know yet {(checks.Unknowns == 1 ? "rests" : "rest")} on it";
         if (waiting.Count > 0) yield return $"{string.Join(", ", waiting.Select(w => w.Title))} may need it";
         if (lead is not null) yield return $"up to {lead} to come";
         if (Prices(options) is { } prices) yield return prices;

@@ -17,7 +17,7 @@ public sealed partial class NoteForm
         [Basis.Measured] = "measured on this vehicle", [Basis.Published] = "published: handbook, plate, marking", [Basis.Vendor] = "a vendor says so", [Basis.Assumed] = "assumed",
     };
 
-    private string _key = "", _text = "", _spread = "", _way = "", _example = "";
+    private string _key = "", _listed = "", _text = "", _spread = "", _way = "", _example = "";
     private Basis _basis = Basis.Measured;
     private bool _every, _isCurve, _hasSpread;
     private Fault? _fault;
@@ -62,6 +62,8 @@ public sealed partial class NoteForm
     private void Gather()
     {
         _groups = [.. Choices().DistinctBy(c => c.Item2).GroupBy(c => c.Item1)];
+        // Where the list changes it is made anew: a browser keeps the place that was picked in it, not the value.
+        _listed = string.Join('|', _groups.SelectMany(g => g).Select(c => c.Key));
         if (_key.Length == 0 || !_groups.Exists(g => g.Any(c => c.Key == _key))) _key = Key ?? (_groups.Count > 0 ? _groups[0].First().Key : "");
         Describe();
     }

@@ -54,7 +54,7 @@ public sealed class StockDraft
             if (decimal.TryParse(OnHand.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var count) && count <= 1_000_000) payload["onHand"] = count;
             else faults.Add("onHand", $"'{OnHand}' is no count", "a number from 0 to a million, such as 4 or 2.5");
         }
-        if (Until.Length > 0 && !IsDay(Until)) faults.Add("until", $"'{Until}' is no day", "year, month and day, such as 2026-12-31");
+        if (Until.Length > 0 && PriceHeld.LastDay(Until) is null) faults.Add("until", $"'{Until}' is no day", "year, month and day, such as 2026-12-31");
         Put("until", Until);
         if (Body is { } body) payload["option"] = JsonNode.Parse(body);
         return faults.Any ? null : payload;
@@ -72,11 +72,4 @@ public sealed class StockDraft
             return result;
         }
     }
-
-    /// <summary>Whether the price no longer holds on a day; a word that is no day says nothing of it.</summary>
-    public static bool IsOver(string? until, DateOnly today) => until is not null && Day(until) is { } last && last < today;
-
-    private static bool IsDay(string text) => Day(text) is not null;
-
-    private static DateOnly? Day(string text) => DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 }

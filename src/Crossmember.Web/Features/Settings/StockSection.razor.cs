@@ -36,7 +36,7 @@ public sealed partial class StockSection
     /// <summary>On a narrow screen what was not said takes no line.</summary>
     private static string? Blank(string? text) => string.IsNullOrEmpty(text) ? "blank" : null;
 
-    private bool Over(StockPart part) => StockDraft.IsOver(part.Until, DateOnly.FromDateTime(Page.Clock.GetLocalNow().Date));
+    private bool Over(StockPart part) => PriceHeld.RanOut(part.Until, DateOnly.FromDateTime(Page.Clock.GetLocalNow().Date));
 
     private Task Begin()
     {

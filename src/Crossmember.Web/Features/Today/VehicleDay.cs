@@ -1,4 +1,3 @@
-using System.Globalization;
 using Crossmember.Builds.Slots;
 using Crossmember.Web.Features.Builds;
 
@@ -17,7 +16,7 @@ public sealed class VehicleDay(BoardRow row, DateOnly today)
     public bool IsDelivered => Glance.Phase == Phase.All[^1];
 
     /// <summary>Prices that no longer hold; a day that cannot be read counts as holding.</summary>
-    public IReadOnlyList<GlancePrice> OutOfDate { get; } = [.. row.Glance.Prices.Where(p => DateOnly.TryParse(p.Until, CultureInfo.InvariantCulture, out var until) && until < today)];
+    public IReadOnlyList<GlancePrice> OutOfDate { get; } = [.. row.Glance.Prices.Where(p => PriceHeld.RanOut(p.Until, today))];
 
     /// <summary>Why the customer should be asked; null where there is nothing to ask.</summary>
     public string? AsksForYes => IsDelivered || Glance.Checks == 0 ? null
@@ -30,6 +29,11 @@ public sealed class VehicleDay(BoardRow row, DateOnly today)
 
     public string Address(string? item = null) =>
         $"builds/{Uri.EscapeDataString(Glance.Id)}/decisions?{(item is null ? "" : $"item={Uri.EscapeDataString(item)}&")}in={Uri.EscapeDataString(Glance.Scenario)}";
+
+    /// <summary>Where the next step is done: at the item, else where values are noted, else where things are decided.</summary>
+    public string NextAddress => Glance.Item is { } item ? Address(item) : Glance.FindOut.Count > 0 && !IsDelivered && Glance.Fails == 0 ? SheetAddress : Address();
+
+    public string SheetAddress => $"builds/{Uri.EscapeDataString(Glance.Id)}/sheet?in={Uri.EscapeDataString(Glance.Scenario)}";
 
     private static string Who(string by) => by.Length > 0 ? by : "the customer";
 }

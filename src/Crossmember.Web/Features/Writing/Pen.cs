@@ -30,7 +30,7 @@ public sealed class Pen(ShopDesk desk)
 
     /// <summary>What was said to the shop in one batch with words of a build, and still stands.</summary>
     public IReadOnlyList<Fact> Beside(Guid batch) =>
-        [.. Corrections.Effective(desk.Shop.Store.Journal.Store.Read(Fact.Shop)).Select(s => s.Source.Fact).Where(f => f.Batch == batch)];
+        [.. new WordLines(desk.Shop.Store.Journal.Store.Read(Fact.Shop)).Uppermost.Select(e => e.Fact).Where(f => f.Batch == batch)];
 
     /// <summary>Does something else that changes the build, and may be refused.</summary>
     public bool Do(Func<Fault?> act)

@@ -102,8 +102,9 @@ public abstract class WritingPage : ComponentBase, IDisposable
     {
         IReadOnlyList<Fact> all = Stream != Fact.Shop && facts[0].Batch is { } said ? [.. Pen.Beside(said), .. facts] : facts;
         Guid? batch = all.Count > 1 ? FactIds.New(Clock) : null;
+        var lines = new WordLines(Record!.Entries);
         return Write([.. all.Reverse().Select(f => f.Stream == Stream
-            ? Desk.Stating.Undo(f, Record!.Seen(f.Subject), Speaker, batch) with { Payload = OwnWords.Before(Record.Entries, f)?.DeepClone() }
+            ? Desk.Stating.Undo(f, Record.Seen(f.Subject), Speaker, batch) with { Payload = lines.Beneath(f.Id)?.DeepClone() }
             : Desk.Stating.Undo(f, Desk.Deciding.LastOn(f.Stream, f.Subject), Speaker, batch))]);
     }
 

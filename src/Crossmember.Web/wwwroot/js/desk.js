@@ -17,7 +17,6 @@
   function chooseTheme(chosen) {
     store.set('theme', theme = chosen);
     showTheme();
-  addEventListener('DOMContentLoaded', showTheme);
   }
 
   function showTheme() {
@@ -77,6 +76,17 @@
     if (e.target.closest('[data-theme-toggle]')) switchTheme();
     if (e.target.closest('[data-keys]')) document.getElementById('keys')?.showModal();
   });
+
+  // In a list that scrolls by itself the item that is open stays in sight, and a page whose list was scrolled shows the item from its head.
+  new MutationObserver(() => {
+    const open = document.querySelector('.items a.current');
+    if (open === shownItem) return;
+    shownItem = open;
+    open?.scrollIntoView({ block: 'nearest' });
+    const head = document.getElementById('item-title');
+    if (head && head.getBoundingClientRect().bottom < 0) head.scrollIntoView({ block: 'start' });
+  }).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['class'] });
+  let shownItem = null;
 
   // On a narrow screen the answer stands below the question.
   addEventListener('click', e => {
