@@ -195,4 +195,26 @@ public sealed class NotingTests : SheetPages
         page.FindAll(".more button").Single(b => b.TextContent == "Drop it").Click();
         Assert.Equal(4.1, Sheet.Key("axle.rear.ratio")!.Value.Value.Number);
     }
+
+    [Theory]
+    [InlineData("33 by 12", true)]
+    [InlineData("235/85R16", false)]
+    public void A_text_that_no_calculation_can_read_is_kept_and_said_to_be_so(string typed, bool unread)
+    {
+        var page = Page("tires", "wheel.*.*.tire.size");
+        Note(page, typed);
+        Assert.Equal(typed, Sheet.Key("wheel.rear.left.tire.size")!.Value.Value.Text);
+        Assert.Equal(unread, page.Find(".note.said").TextContent.Contains("no calculation can read it", StringComparison.Ordinal));
+    }
+
+    /// <summary>A note changes which values are most wanted, and so the order of the list: what it shows must stay what is written next.</summary>
+    [Fact]
+    public void After_a_note_the_list_is_made_anew_and_shows_the_value_that_is_in_hand()
+    {
+        var page = Page("tires", "wheel.*.*.tire.service-description");
+        var before = page.FindAll("#note-key option").Select(o => o.GetAttribute("value")).ToList();
+        Note(page, "108S");
+        Assert.NotEqual(before, page.FindAll("#note-key option").Select(o => o.GetAttribute("value")));
+        Assert.Equal("wheel.*.*.tire.service-description", page.Find("#note-key").GetAttribute("value"));
+    }
 }

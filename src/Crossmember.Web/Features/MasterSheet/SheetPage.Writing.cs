@@ -17,9 +17,13 @@ public sealed partial class SheetPage
         if (typed.Payload(ParameterTable.Shipped, faults) is not { } payload) return faults.List[0];
         if (_slot is not { } slot) return new("", "No item is in hand", "open one");
         var subject = $"slots/{slot.Id}/options/{Sheet.Choices[slot.Id].Id}/values/{typed.Key}";
-        return Kept(_wrong is { } wrong
+        var fault = Kept(_wrong is { } wrong
             ? Desk.Stating.PutRight(wrong.Fact, payload, View!.Seen(wrong.Fact.Subject), Speaker)
             : Desk.Stating.Say(Id, EntryKind.ValueNoted, subject, payload, View!.Seen(subject), Speaker));
+        // What stands on the part is recorded whether or not anything can read it, but nobody should wait for a check that cannot.
+        if (fault is null && ParameterTable.Shipped.Of(typed.Key) is { } pattern && TextReaders.Refuse(Sheet.Plan.Catalogue, pattern, typed.Text) is { } why)
+            Pen.Say($"{Pen.Said} It is kept as written, but no calculation can read it: it {why}.");
+        return fault;
     }
 
     private Fault? Grade((string? Grade, IReadOnlyList<string> Findings) said) =>
