@@ -17,7 +17,6 @@
   function chooseTheme(chosen) {
     store.set('theme', theme = chosen);
     showTheme();
-  addEventListener('DOMContentLoaded', showTheme);
   }
 
   function showTheme() {
