@@ -36,7 +36,9 @@ public sealed class WordsTests
         Assert.Equal("chose “33 in all-terrain” for Tires, in working", Say(Fact("choice.made", "scenarios/working/choices/tires", new JsonObject { ["option"] = "at33" })));
         Assert.Equal("left Heater off, in working", Say(Fact("choice.made", "scenarios/working/choices/heater", new JsonObject { ["option"] = "none" })));
         Assert.Equal("went back to the base for Tires, in working", Say(Fact("choice.made", "scenarios/working/choices/tires", new JsonObject { ["option"] = null })));
-        Assert.Equal("tried 70 mph for duty.cruise-speed, in working", Say(Fact("what-if.set", "scenarios/working/what-ifs/duty.cruise-speed", new JsonObject { ["value"] = "70 mph" })));
+        Assert.Equal("tried 70 mph for “speed the vehicle is to cruise at”, in working", Say(Fact("what-if.set", "scenarios/working/what-ifs/duty.cruise-speed", new JsonObject { ["value"] = "70 mph" })));
+        Assert.Equal("noted 33x10.50R15LT for “tire size as on the sidewall” rear left on Tires", Say(Fact("value.noted", "slots/tires/options/at33/values/wheel.rear.left.tire.size", new JsonObject { ["value"] = "33x10.50R15LT" })));
+        Assert.Equal("dropped the tried value of no.such.key, in working", Say(Fact("what-if.set", "scenarios/working/what-ifs/no.such.key", new JsonObject { ["value"] = null })));
         Assert.Equal("approved “working”; the owner said yes", Say(Fact("scenario.approved", "approved", new JsonObject { ["scenario"] = "working", ["by"] = "the owner" })));
         Assert.Equal("approved “working”; the owner said yes by phone", Say(Fact("scenario.approved", "approved", new JsonObject { ["scenario"] = "working", ["by"] = "the owner", ["how"] = "by phone" })));
         Assert.Equal("moved the vehicle to mock-up", Say(Fact("phase.entered", "phase", new JsonObject { ["phase"] = "mock-up" })));

@@ -14,6 +14,8 @@ namespace Crossmember.Web.Features.Starting;
 /// <summary>A parts list out of a spreadsheet: read, looked at, put right, and taken in as one deed that can be taken back.</summary>
 public sealed partial class PastePage
 {
+    private const string Sample = "Part\tQty\tPrice\nBrake hose\t2\t18.50";
+
     private const long LargestBytes = 32L * 1024 * 1024;
 
     private static readonly UTF8Encoding s_strict = new(false, throwOnInvalidBytes: true);

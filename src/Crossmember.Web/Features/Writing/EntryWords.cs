@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Crossmember.Builds.Journal;
+using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Slots;
 
 namespace Crossmember.Web.Features.Writing;
@@ -36,7 +37,7 @@ public static class EntryWords
             "slot.defined" => $"named the item “{Text(fact.Payload, "title") ?? parts[1]}”",
             "slot.graded" => $"graded {Item(build, parts[1])}{(Text(fact.Payload, "grade") is { } grade ? $": {grade}" : "")}",
             "option.stated" => $"stated “{Text(fact.Payload, "title") ?? OptionOf(build, parts[1], parts[3])}” for {Item(build, parts[1])}",
-            "value.noted" => $"noted {Value(fact.Payload)} for {parts[5]} on {Item(build, parts[1])}",
+            "value.noted" => $"noted {Value(fact.Payload)} for {Meant(parts[5])} on {Item(build, parts[1])}",
             "condition.stated" => $"said who and what is aboard when {parts[1]}",
             "weighing.taken" => $"weighed the vehicle on {parts[1]}",
             "stock.listed" => $"listed “{Text(fact.Payload, "title") ?? parts[1]}” in the shop's prices",
@@ -68,8 +69,12 @@ public static class EntryWords
     };
 
     private static string Tried(Build build, string[] parts, JsonNode? payload) =>
-        payload?["value"] is { } value ? $"tried {(value is JsonValue v && v.TryGetValue<string>(out var text) ? text : value.ToJsonString())} for {parts[3]}, in {Words.Scenario(parts[1], build)}"
-            : $"dropped the tried value of {parts[3]}, in {Words.Scenario(parts[1], build)}";
+        payload?["value"] is { } value ? $"tried {(value is JsonValue v && v.TryGetValue<string>(out var text) ? text : value.ToJsonString())} for {Meant(parts[3])}, in {Words.Scenario(parts[1], build)}"
+            : $"dropped the tried value of {Meant(parts[3])}, in {Words.Scenario(parts[1], build)}";
+
+    /// <summary>A key by what it means, with the places that it names; one that no table knows stands for itself.</summary>
+    private static string Meant(string key) => ParameterTable.Shipped.Of(key) is not { } pattern ? key
+        : string.Join(' ', ParameterTable.MembersOf(pattern, key).Select(m => m.Member).Prepend($"“{pattern.Meaning}”"));
 
     private static string? Text(JsonNode? payload, string key) => payload?[key] is JsonValue v && v.TryGetValue<string>(out var text) ? text : null;
 }
