@@ -26,6 +26,8 @@ port=5970
 "$root/run" --data "$work/records" --urls "http://127.0.0.1:$port" >"$work/desk.log" 2>&1 &
 desk=$!
 for _ in $(seq 600); do (exec 3<>"/dev/tcp/127.0.0.1/$port") 2>/dev/null && break; sleep 0.2; done
+# The first look at the lists works every vehicle out.
+for _ in $(seq 60); do curl -s "http://127.0.0.1:$port/" | grep -q "worked out" || break; sleep 0.5; done
 
 shoot() { # NAME WIDTH HEIGHT THEME PAGE
   local blink=

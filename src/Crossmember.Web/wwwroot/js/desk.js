@@ -77,16 +77,17 @@
     if (e.target.closest('[data-keys]')) document.getElementById('keys')?.showModal();
   });
 
-  // In a list that scrolls by itself the item that is open stays in sight, and a page whose list was scrolled shows the item from its head.
+  // In a list that scrolls by itself the item that is open stays in sight; where another one is opened further down the page, it shows from its head.
+  let shownItem;
   new MutationObserver(() => {
-    const open = document.querySelector('.items a.current');
-    if (open === shownItem) return;
-    shownItem = open;
-    open?.scrollIntoView({ block: 'nearest' });
+    const open = document.querySelector('.items a.current'), list = open?.closest('.items');
+    if (!open || open === shownItem) return;
+    const top = open.getBoundingClientRect().top - list.getBoundingClientRect().top;
+    if (list.scrollHeight > list.clientHeight && (top < 0 || top > list.clientHeight - 60)) list.scrollTop += top - list.clientHeight / 3;
     const head = document.getElementById('item-title');
-    if (head && head.getBoundingClientRect().bottom < 0) head.scrollIntoView({ block: 'start' });
+    if (shownItem && head && head.getBoundingClientRect().bottom < 0) head.scrollIntoView({ block: 'start' });
+    shownItem = open;
   }).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['class'] });
-  let shownItem = null;
 
   // On a narrow screen the answer stands below the question.
   addEventListener('click', e => {
