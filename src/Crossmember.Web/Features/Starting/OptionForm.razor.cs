@@ -90,11 +90,15 @@ public sealed partial class OptionForm
 
     private string Subject(string option) => $"slots/{Item.Id}/options/{option}";
 
-    private string Draft(string field) => $"option.{View.Build.Id}.{Item.Id}.{Option}.{field}";
+    /// <summary>Where what is typed is kept: by the option, or by what a new one begins with, so that no draft gets into another option.</summary>
+    private string Draft(string field) => $"option.{View.Build.Id}.{Item.Id}.{Option ?? $"+{_body?["stock"] ?? _body?["title"]}"}.{field}";
 
     private IReadOnlyList<Fault> At(string path) => [.. _faults.Where(f => f.Path == path)];
 
     private string? Bad(string path) => At(path).Count > 0 ? "true" : null;
+
+    /// <summary>A draft may have been put back out of sight.</summary>
+    private void Unfold() => _more = true;
 
     private async Task Send()
     {
