@@ -111,6 +111,20 @@ public sealed class CustomerPageTests : WrittenPages
     }
 
     [Fact]
+    public void A_damaged_record_goes_as_soon_as_another_is_named_in_its_place()
+    {
+        WriteDown(Page(), Name);
+        var damaged = Record!;
+        File.WriteAllText(Shop.Store.Personal.PathOf(damaged), "{\"name\": \"Quillon Feath");
+        var page = Page();
+        Assert.Contains("cannot be read", page.Find(".note.error").TextContent, StringComparison.Ordinal);
+        WriteDown(page, "Quillon F.");
+        Assert.NotEqual(damaged, Record);
+        Assert.Equal([Record!], Shop.Store.Personal.All());
+        Assert.Empty(page.FindAll(".note.error"));
+    }
+
+    [Fact]
     public void What_is_handed_out_holds_the_card_the_yes_and_the_entries_that_name_the_customer()
     {
         WriteDown(Page(), "<Featherby>");
