@@ -87,6 +87,23 @@ public sealed class BuildCardTests : BenchShop
         Assert.Empty(card.FindAll(".was"));
     }
 
+    [Theory]
+    [InlineData(MeasureSystem.Metric, "&measure=metric")]
+    [InlineData(MeasureSystem.UsCustomary, "&measure=us")]
+    public void Paper_of_a_card_comes_in_the_measures_of_the_screen(MeasureSystem measure, string asked)
+    {
+        using var card = BuildCard(Direct, measure: measure);
+        IReadOnlyList<string> Papers(IRenderedComponent<IComponent> page) => [.. page.FindAll(".files a").Select(a => a.GetAttribute("href")!).Where(h => h.Contains("/report/", StringComparison.Ordinal))];
+        Assert.Equal(2, Papers(card).Count);
+        Assert.All(Papers(card), h => Assert.EndsWith(asked, h, StringComparison.Ordinal));
+        Write(card, "#in-roadSpeed", "130");
+        Assert.All(Papers(card), h => Assert.StartsWith("api/report/", h, StringComparison.Ordinal));
+        Assert.All(Papers(card), h => Assert.EndsWith(asked, h, StringComparison.Ordinal));
+        using var alone = Card("driveline.engine-speed", measure: measure);
+        Assert.Equal(2, Papers(alone).Count);
+        Assert.All(Papers(alone), h => Assert.EndsWith(asked, h, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void One_member_of_a_map_can_be_tried_and_the_others_stay_the_builds()
     {
@@ -189,7 +206,7 @@ public sealed class BuildCardTests : BenchShop
     public void The_card_leads_on_to_paper_files_and_the_bench_without_a_build()
     {
         using var card = BuildCard("driveline.speed-curves[range=high]");
-        Assert.Contains("api/builds/bracken/report/calculation.pdf?in=working&instance=driveline.speed-curves%5Brange%3Dhigh%5D", card.FindAll(".takeaway a").Select(a => a.GetAttribute("href")));
+        Assert.Contains("api/builds/bracken/report/calculation.pdf?in=working&instance=driveline.speed-curves%5Brange%3Dhigh%5D&measure=us", card.FindAll(".takeaway a").Select(a => a.GetAttribute("href")));
         Assert.Contains("api/builds/bracken/curves/driveline.speed-curves%5Brange%3Dhigh%5D.svg?in=working&measure=us", card.FindAll(".files a").Select(a => a.GetAttribute("href")));
         Write(card, "#in-axleRatio", "5");
         Assert.StartsWith("api/report/calculation.pdf?calculation=driveline.speed-curves&input=", card.Find(".takeaway a").GetAttribute("href")!, StringComparison.Ordinal);
