@@ -4,6 +4,7 @@ using Bunit;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Engineering.Reading;
+using Crossmember.Web.Features;
 using Crossmember.Web.Features.Bench;
 
 namespace Crossmember.Web.Tests.Bench;
@@ -140,6 +141,9 @@ public sealed class FormTests : BenchShop
     [InlineData("1000 250", "1000|250")]
     [InlineData("1000,250", "1000|250")]
     [InlineData("1,000 rpm, 250 N m", "1,000 rpm|250 N m")]
+    [InlineData("1,000 rpm; 250,5 N m", "1,000 rpm|250,5 N m")]
+    [InlineData("1,000 rpm = 250 N m", "1,000 rpm|250 N m")]
+    [InlineData("1,000 rpm,250 N m", "1,000 rpm,250 N m")]
     [InlineData("a curve by hand", "a curve by hand")]
     public void Points_are_told_apart_as_people_write_them(string line, string parts) => Assert.Equal(parts, string.Join('|', CurveText.Pairs($"\n{line}\n")[0]));
 
