@@ -45,9 +45,9 @@ public sealed class BuildCardTests : BenchShop
     public void Each_input_tells_its_value_where_from_and_leads_to_what_states_it()
     {
         using var card = BuildCard(Direct);
-        Assert.Equal("4.1 measured Final drives: As found", Words(Input(card, "axleRatio").QuerySelector(".stands")!));
+        Assert.Equal("4.1 measured Final drives, as found", Words(Input(card, "axleRatio").QuerySelector(".stands")!));
         Assert.Equal("builds/bracken/decisions?item=final-drives&in=working", Input(card, "axleRatio").QuerySelector("a")!.GetAttribute("href"));
-        Assert.Contains("worked out: tire diameter of an axle", Words(Input(card, "tireDiameter").QuerySelector(".stands")!), StringComparison.Ordinal);
+        Assert.Contains("calculated: tire diameter of an axle", Words(Input(card, "tireDiameter").QuerySelector(".stands")!), StringComparison.Ordinal);
         Assert.Equal("builds/bracken/bench/tires.axle-diameter%5Baxle%3Drear%5D?in=working", Input(card, "tireDiameter").QuerySelector("a")!.GetAttribute("href"));
         Assert.Contains("the build keeps no such value", Words(Input(card, "redline")), StringComparison.Ordinal);
     }
