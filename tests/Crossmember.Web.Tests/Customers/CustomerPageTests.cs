@@ -124,6 +124,17 @@ public sealed class CustomerPageTests : WrittenPages
         Assert.Empty(page.FindAll(".note.error"));
     }
 
+    [Theory]
+    [InlineData(0, "None of the vehicle.")]
+    [InlineData(1, "1 of the vehicle, kept with its record.")]
+    [InlineData(2, "2 of the vehicle, kept with its record.")]
+    public void Files_are_counted_in_a_sentence(int files, string says)
+    {
+        for (var n = 0; n < files; n++) Ben("bracken", EntryKind.PhotoTaken, "slots/tires/photos", new JsonObject { ["attachment"] = new string((char)('a' + n), 64) });
+        var kept = KeptAbout.Of(BuildView.Of(Desk, "bracken")!, null);
+        Assert.Contains(says, Encoding.UTF8.GetString(HandOut.Html(kept, DateTimeOffset.UnixEpoch)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_handed_out_holds_the_card_the_yes_and_the_entries_that_name_the_customer()
     {
