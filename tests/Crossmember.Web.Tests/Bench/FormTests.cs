@@ -127,6 +127,18 @@ public sealed class FormTests : BenchShop
     }
 
     [Fact]
+    public void A_map_takes_more_rows_than_anybody_counts()
+    {
+        var calculation = CalculationList.Find(Crawl)!;
+        var typed = new TypedInputs(calculation);
+        for (var n = 0; n < 120; n++) typed.Add("gearRatios");
+        Assert.Equal(Enumerable.Range(1, 120).Select(n => $"{n}"), typed.Members("gearRatios").Select(m => m.Name));
+        typed.TakeOut("gearRatios", typed.Members("gearRatios")[6]);
+        typed.Add("gearRatios");
+        Assert.Equal("7", typed.Members("gearRatios")[^1].Name);
+    }
+
+    [Fact]
     public void A_calculation_that_is_not_there_is_said_to_be_so_with_the_nearest()
     {
         using var card = Card("driveline.engine-sped");
