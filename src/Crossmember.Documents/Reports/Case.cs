@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Slots;
 using Crossmember.Documents.Wording;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
@@ -40,7 +41,7 @@ public sealed record Case(Calculation Calculation, string Id, string Where, IRea
     private static CaseInput One(InputSpec spec, JsonElement given, Value value, MeasureSystem measure)
     {
         if (!given.TryGetProperty(spec.Name, out var e) || e.ValueKind == JsonValueKind.Null)
-            return new(spec, Values.Tell(spec, value, measure), value.IsAbsent ? "not given" : "assumed: default of the calculation");
+            return new(spec, Values.Tell(spec, value, measure), value.IsAbsent ? "not given" : $"{ShopWords.Of(Basis.Assumed)}: {Origins.OfCalculation}");
         var stated = e.ValueKind == JsonValueKind.Object && spec.Form != Form.Members;
         var basis = stated && e.TryGetProperty("basis", out var b) ? b.GetString() : null;
         var typed = stated && e.TryGetProperty("value", out var v) ? v : e;

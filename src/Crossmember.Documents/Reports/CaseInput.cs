@@ -1,4 +1,5 @@
 using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Slots;
 using Crossmember.Documents.Wording;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
@@ -11,8 +12,8 @@ public sealed record CaseInput(InputSpec Spec, string Value, string WhereFrom);
 /// <summary>Finds out where the inputs of an instance are from.</summary>
 internal sealed class SheetInputs(Sheet sheet, MeasureSystem measure)
 {
-    private readonly Dictionary<int, string> _publisher = sheet.Instances.OfType<InstanceState>()
-        .SelectMany(i => i.Instance.Publishes.Where(k => k >= 0).Select(k => (Key: k, i.Instance.Calculation.About.Title))).GroupBy(p => p.Key).ToDictionary(g => g.Key, g => g.First().Title);
+    private readonly Dictionary<int, InstanceState> _publisher = sheet.Instances.OfType<InstanceState>()
+        .SelectMany(i => i.Instance.Publishes.Where(k => k >= 0).Select(k => (Key: k, Instance: i))).GroupBy(p => p.Key).ToDictionary(g => g.Key, g => g.First().Instance);
 
     public IReadOnlyList<CaseInput> Of(InstanceState state) => [.. state.Instance.Inputs.Select((source, i) => One(source, state.Inputs[i]))];
 
@@ -20,7 +21,7 @@ internal sealed class SheetInputs(Sheet sheet, MeasureSystem measure)
     {
         if (!source.Constant.IsAbsent) return new(source.Spec, value.Text ?? "", "the place itself");
         if (source.Map is { } map) return Many(source.Spec, value, map);
-        if (source.Key < 0) return new(source.Spec, Values.Tell(source.Spec, value, measure), value.IsAbsent ? "not given" : "assumed: default of the calculation");
+        if (source.Key < 0) return new(source.Spec, Values.Tell(source.Spec, value, measure), value.IsAbsent ? "not given" : $"{ShopWords.Of(Basis.Assumed)}: {Origins.OfCalculation}");
         var key = sheet.Keys[source.Key];
         var told = key.Typed is not null && !value.IsAbsent ? Shown.Value(value, sheet.Plan.Space.PatternOf(source.Key), key.Typed, measure) : Values.Tell(source.Spec, value, measure);
         if (value.Curve is not null) told = Values.Tell(source.Spec, value, measure);
@@ -39,22 +40,13 @@ internal sealed class SheetInputs(Sheet sheet, MeasureSystem measure)
         var state = sheet.Keys[key];
         return state.Source switch
         {
-            Source.Option => Stating(key) is { } by ? $"{ShopWords.Of(state.Basis)}: {by}" : ShopWords.Of(state.Basis),
-            Source.WhatIf => $"{ShopWords.Of(state.Basis)}: tried in this what-if",
-            Source.Calculated => $"calculated{(_publisher.TryGetValue(key, out var title) ? $": {title}" : "")}, weakest basis {ShopWords.Of(state.Basis)}",
-            Source.Default => "assumed: default where nobody said",
-            Source.Conflict => "two items state it",
+            Source.Option => Origins.Stating(sheet, key) is { Count: > 0 } by ? $"{ShopWords.Of(state.Basis)}: {string.Join("; ", by.Select(Origins.Of))}" : ShopWords.Of(state.Basis),
+            Source.WhatIf => $"{ShopWords.Of(state.Basis)}: {Origins.Tried}",
+            Source.Calculated => $"{(_publisher.TryGetValue(key, out var by) ? Origins.Of(by) : Origins.Ledger)}, weakest basis {ShopWords.Of(state.Basis)}",
+            Source.Default => $"{ShopWords.Of(Basis.Assumed)}: {Origins.Usual}",
+            Source.Conflict => Origins.TwoItems,
             _ => "not known",
         };
-    }
-
-    /// <summary>The items whose options in effect state a key; where one overrides the others, that one.</summary>
-    private string? Stating(int key)
-    {
-        var stating = sheet.InEffect.OfType<CompiledOption>().Where(o => o.Values.Any(v => v.Key == key)).ToList();
-        if (stating.Where(o => o.Overrides.Contains(key)).ToList() is [var only]) stating = [only];
-        var by = stating.Select(o => $"{o.Slot.Title}, {ShopWords.Within(ShopWords.OptionTitle(o.Slot, o.Body.Id))}").ToList();
-        return by.Count == 0 ? null : string.Join("; ", by);
     }
 
     private string Spread(KeyState key, InputSpec spec) =>

@@ -25,12 +25,11 @@ public static class WorkbookCells
         if (!IsHarmless(stream)) return Refuse(faults, "this is no workbook that can be read", "a .xlsx file of at most 256 MiB unpacked, without a password, or paste the cells");
         try
         {
-            using var reader = ExcelReaderFactory.CreateOpenXmlReader(stream);
+            using var reader = Ask(() => ExcelReaderFactory.CreateOpenXmlReader(stream));
             return Rows(reader, faults);
         }
-        catch (Exception e) when (e is ExcelReaderException or InvalidDataException or System.Xml.XmlException or InvalidOperationException or FormatException or ArgumentException or IndexOutOfRangeException or NullReferenceException or OverflowException or KeyNotFoundException or IOException)
+        catch (InvalidDataException)
         {
-            // The library throws many things on a torn file: for whoever hands it in they are all the same.
             return Refuse(faults, "the workbook is damaged", "open it in a spreadsheet and save it anew, or paste the cells");
         }
     }
@@ -40,15 +39,30 @@ public static class WorkbookCells
         do
         {
             var rows = new List<IReadOnlyList<string>>();
-            while (reader.Read())
+            while (Ask(reader.Read))
             {
-                if (reader.FieldCount > MostColumns || rows.Count >= MostRows) return Refuse(faults, "the sheet is too large", $"at most {MostRows} rows and {MostColumns} columns");
-                rows.Add([.. Enumerable.Range(0, reader.FieldCount).Select(i => Text(reader.GetValue(i)))]);
+                var width = Ask(() => reader.FieldCount);
+                if (width > MostColumns || rows.Count >= MostRows) return Refuse(faults, "the sheet is too large", $"at most {MostRows} rows and {MostColumns} columns");
+                var cells = Ask(() => Enumerable.Range(0, width).Select(reader.GetValue).ToArray());
+                rows.Add([.. cells.Select(Text)]);
             }
             if (rows.Exists(r => r.Any(c => c.Length > 0))) return rows;
         }
-        while (reader.NextResult());
+        while (Ask(reader.NextResult));
         return Refuse(faults, "the workbook is empty", "a sheet with a row for each part");
+    }
+
+    /// <summary>One call of the library and nothing of ours: on a torn file it throws many things, which for whoever hands the file in are all the same.</summary>
+    private static T Ask<T>(Func<T> library)
+    {
+        try
+        {
+            return library();
+        }
+        catch (Exception e) when (e is ExcelReaderException or System.Xml.XmlException or InvalidOperationException or FormatException or ArgumentException or IndexOutOfRangeException or NullReferenceException or OverflowException or KeyNotFoundException or IOException)
+        {
+            throw new InvalidDataException("the workbook is damaged", e);
+        }
     }
 
     private static string Text(object? value) => value switch
@@ -67,7 +81,9 @@ public static class WorkbookCells
         try
         {
             using var zip = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true);
-            return zip.Entries.Count < 10_000 && zip.Entries.Sum(e => e.Length) <= LargestUnpacked;
+            var left = LargestUnpacked;
+            // One part after the other: sizes written to mislead add up to more than a number holds.
+            return zip.Entries.Count < 10_000 && zip.Entries.All(e => e.Length >= 0 && (left -= e.Length) >= 0);
         }
         catch (InvalidDataException)
         {

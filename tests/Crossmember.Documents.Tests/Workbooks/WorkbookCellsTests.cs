@@ -77,6 +77,47 @@ public sealed class WorkbookCellsTests
         Assert.Equal(rows is null ? 1 : 0, faults.Count);
     }
 
+    /// <summary>Two empty parts that say of themselves, in the fields for sizes of 64 bits, that they unpack to almost 2^63 bytes each: APPNOTE 6.3.10, 4.3.12, 4.3.16 and 4.5.3, from memory.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Sizes_written_to_mislead_are_one_plain_fault(int parts)
+    {
+        using var stream = new MemoryStream();
+        using var zip = new BinaryWriter(stream);
+        for (var n = 0; n < parts; n++) Local(zip, $"part{n}");
+        var directory = (uint)stream.Position;
+        for (var n = 0; n < parts; n++) Central(zip, $"part{n}", (uint)(n * (30 + "part0".Length)), long.MaxValue);
+        var length = (uint)stream.Position - directory;
+        Fields(zip, 0x06054b50u, (ushort)0, (ushort)0, (ushort)parts, (ushort)parts, length, directory, (ushort)0);
+        var faults = new Faults();
+        Assert.Null(WorkbookCells.Read(stream.ToArray(), faults));
+        Assert.Contains("at most 256 MiB unpacked", Assert.Single(faults.List).Right, StringComparison.Ordinal);
+    }
+
+    /// <summary>Signature, versions, flags, method, time, date, checksum, sizes, lengths; the extra field of kind 1 holds the size that does not fit.</summary>
+    private static void Local(BinaryWriter zip, string name)
+    {
+        Fields(zip, 0x04034b50u, (ushort)45, (ushort)0, (ushort)0, (ushort)0, (ushort)0, 0u, 0u, 0u, (ushort)name.Length, (ushort)0);
+        zip.Write(Encoding.ASCII.GetBytes(name));
+    }
+
+    private static void Central(BinaryWriter zip, string name, uint at, long size)
+    {
+        Fields(zip, 0x02014b50u, (ushort)45, (ushort)45, (ushort)0, (ushort)0, (ushort)0, (ushort)0, 0u, 0u, uint.MaxValue, (ushort)name.Length, (ushort)12, (ushort)0, (ushort)0, (ushort)0, 0u, at);
+        zip.Write(Encoding.ASCII.GetBytes(name));
+        Fields(zip, (ushort)1, (ushort)8);
+        zip.Write(size);
+    }
+
+    private static void Fields(BinaryWriter zip, params object[] fields)
+    {
+        foreach (var field in fields)
+            if (field is uint four) zip.Write(four);
+            else zip.Write((ushort)field);
+    }
+
     private static IReadOnlyList<IReadOnlyList<string>> Read(byte[] workbook)
     {
         var faults = new Faults();

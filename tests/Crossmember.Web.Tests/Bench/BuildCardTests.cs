@@ -45,9 +45,9 @@ public sealed class BuildCardTests : BenchShop
     public void Each_input_tells_its_value_where_from_and_leads_to_what_states_it()
     {
         using var card = BuildCard(Direct);
-        Assert.Equal("4.1 measured Final drives: As found", Words(Input(card, "axleRatio").QuerySelector(".stands")!));
+        Assert.Equal("4.1 measured Final drives, as found", Words(Input(card, "axleRatio").QuerySelector(".stands")!));
         Assert.Equal("builds/bracken/decisions?item=final-drives&in=working", Input(card, "axleRatio").QuerySelector("a")!.GetAttribute("href"));
-        Assert.Contains("worked out: tire diameter of an axle", Words(Input(card, "tireDiameter").QuerySelector(".stands")!), StringComparison.Ordinal);
+        Assert.Contains("calculated: tire diameter of an axle", Words(Input(card, "tireDiameter").QuerySelector(".stands")!), StringComparison.Ordinal);
         Assert.Equal("builds/bracken/bench/tires.axle-diameter%5Baxle%3Drear%5D?in=working", Input(card, "tireDiameter").QuerySelector("a")!.GetAttribute("href"));
         Assert.Contains("the build keeps no such value", Words(Input(card, "redline")), StringComparison.Ordinal);
     }
@@ -85,6 +85,23 @@ public sealed class BuildCardTests : BenchShop
         card.Find("[aria-label='Drop what is tried: road speed']").Click();
         Assert.Equal((build, null), (Number(card, "engineSpeed"), Sent));
         Assert.Empty(card.FindAll(".was"));
+    }
+
+    [Theory]
+    [InlineData(MeasureSystem.Metric, "&measure=metric")]
+    [InlineData(MeasureSystem.UsCustomary, "&measure=us")]
+    public void Paper_of_a_card_comes_in_the_measures_of_the_screen(MeasureSystem measure, string asked)
+    {
+        using var card = BuildCard(Direct, measure: measure);
+        IReadOnlyList<string> Papers(IRenderedComponent<IComponent> page) => [.. page.FindAll(".files a").Select(a => a.GetAttribute("href")!).Where(h => h.Contains("/report/", StringComparison.Ordinal))];
+        Assert.Equal(2, Papers(card).Count);
+        Assert.All(Papers(card), h => Assert.EndsWith(asked, h, StringComparison.Ordinal));
+        Write(card, "#in-roadSpeed", "130");
+        Assert.All(Papers(card), h => Assert.StartsWith("api/report/", h, StringComparison.Ordinal));
+        Assert.All(Papers(card), h => Assert.EndsWith(asked, h, StringComparison.Ordinal));
+        using var alone = Card("driveline.engine-speed", measure: measure);
+        Assert.Equal(2, Papers(alone).Count);
+        Assert.All(Papers(alone), h => Assert.EndsWith(asked, h, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -189,7 +206,7 @@ public sealed class BuildCardTests : BenchShop
     public void The_card_leads_on_to_paper_files_and_the_bench_without_a_build()
     {
         using var card = BuildCard("driveline.speed-curves[range=high]");
-        Assert.Contains("api/builds/bracken/report/calculation.pdf?in=working&instance=driveline.speed-curves%5Brange%3Dhigh%5D", card.FindAll(".takeaway a").Select(a => a.GetAttribute("href")));
+        Assert.Contains("api/builds/bracken/report/calculation.pdf?in=working&instance=driveline.speed-curves%5Brange%3Dhigh%5D&measure=us", card.FindAll(".takeaway a").Select(a => a.GetAttribute("href")));
         Assert.Contains("api/builds/bracken/curves/driveline.speed-curves%5Brange%3Dhigh%5D.svg?in=working&measure=us", card.FindAll(".files a").Select(a => a.GetAttribute("href")));
         Write(card, "#in-axleRatio", "5");
         Assert.StartsWith("api/report/calculation.pdf?calculation=driveline.speed-curves&input=", card.Find(".takeaway a").GetAttribute("href")!, StringComparison.Ordinal);

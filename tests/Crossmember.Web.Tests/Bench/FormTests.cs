@@ -4,6 +4,7 @@ using Bunit;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Engineering.Reading;
+using Crossmember.Web.Features;
 using Crossmember.Web.Features.Bench;
 
 namespace Crossmember.Web.Tests.Bench;
@@ -126,6 +127,18 @@ public sealed class FormTests : BenchShop
     }
 
     [Fact]
+    public void A_map_takes_more_rows_than_anybody_counts()
+    {
+        var calculation = CalculationList.Find(Crawl)!;
+        var typed = new TypedInputs(calculation);
+        for (var n = 0; n < 120; n++) typed.Add("gearRatios");
+        Assert.Equal(Enumerable.Range(1, 120).Select(n => $"{n}"), typed.Members("gearRatios").Select(m => m.Name));
+        typed.TakeOut("gearRatios", typed.Members("gearRatios")[6]);
+        typed.Add("gearRatios");
+        Assert.Equal("7", typed.Members("gearRatios")[^1].Name);
+    }
+
+    [Fact]
     public void A_calculation_that_is_not_there_is_said_to_be_so_with_the_nearest()
     {
         using var card = Card("driveline.engine-sped");
@@ -140,6 +153,9 @@ public sealed class FormTests : BenchShop
     [InlineData("1000 250", "1000|250")]
     [InlineData("1000,250", "1000|250")]
     [InlineData("1,000 rpm, 250 N m", "1,000 rpm|250 N m")]
+    [InlineData("1,000 rpm; 250,5 N m", "1,000 rpm|250,5 N m")]
+    [InlineData("1,000 rpm = 250 N m", "1,000 rpm|250 N m")]
+    [InlineData("1,000 rpm,250 N m", "1,000 rpm,250 N m")]
     [InlineData("a curve by hand", "a curve by hand")]
     public void Points_are_told_apart_as_people_write_them(string line, string parts) => Assert.Equal(parts, string.Join('|', CurveText.Pairs($"\n{line}\n")[0]));
 

@@ -111,6 +111,31 @@ public sealed class CustomerPageTests : WrittenPages
     }
 
     [Fact]
+    public void A_damaged_record_goes_as_soon_as_another_is_named_in_its_place()
+    {
+        WriteDown(Page(), Name);
+        var damaged = Record!;
+        File.WriteAllText(Shop.Store.Personal.PathOf(damaged), "{\"name\": \"Quillon Feath");
+        var page = Page();
+        Assert.Contains("cannot be read", page.Find(".note.error").TextContent, StringComparison.Ordinal);
+        WriteDown(page, "Quillon F.");
+        Assert.NotEqual(damaged, Record);
+        Assert.Equal([Record!], Shop.Store.Personal.All());
+        Assert.Empty(page.FindAll(".note.error"));
+    }
+
+    [Theory]
+    [InlineData(0, "None of the vehicle.")]
+    [InlineData(1, "1 of the vehicle, kept with its record.")]
+    [InlineData(2, "2 of the vehicle, kept with its record.")]
+    public void Files_are_counted_in_a_sentence(int files, string says)
+    {
+        for (var n = 0; n < files; n++) Ben("bracken", EntryKind.PhotoTaken, "slots/tires/photos", new JsonObject { ["attachment"] = new string((char)('a' + n), 64) });
+        var kept = KeptAbout.Of(BuildView.Of(Desk, "bracken")!, null);
+        Assert.Contains(says, Encoding.UTF8.GetString(HandOut.Html(kept, DateTimeOffset.UnixEpoch)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_handed_out_holds_the_card_the_yes_and_the_entries_that_name_the_customer()
     {
         WriteDown(Page(), "<Featherby>");

@@ -1,4 +1,5 @@
 using Bunit;
+using Crossmember.Builds.Workshop;
 using Crossmember.Engineering.Reading;
 using Crossmember.Web.Features.Decisions;
 using Microsoft.AspNetCore.Components;
@@ -111,5 +112,5 @@ public sealed class FormTests : BunitContext
     [InlineData("Working", "working-2")]
     [InlineData("  Größe 33  ", "gr-e-33")]
     [InlineData("?!", null)]
-    public void Ids_of_what_ifs_are_never_reserved_nor_taken(string title, string? id) => Assert.Equal(id, WhatIfId.Of(title, ["working"]));
+    public void Ids_of_what_ifs_are_never_reserved_nor_taken(string title, string? id) => Assert.Equal(id, NewId.Of(title, ["working"]));
 }

@@ -41,6 +41,8 @@ public sealed class NotingTests : SheetPages
     [InlineData("axles", "axle.front.track", "", null, "note-error", "nothing is written")]
     [InlineData("axles", "axle.front.track", "-3 in", null, "note-error", "more than 0")]
     [InlineData("axles", "axle.front.track", "58 in", "a bit", "spread-error", "not a number")]
+    [InlineData("engine", "engine.torque-curve", "1,500 rpm, 165 lbf ft\n3600 rpm, 175 lbf ft", null, "note-error", "write 1500, not 1,500")]
+    [InlineData("engine", "engine.torque-curve", "1500 rpm; 165,5 lbf ft\n3600 rpm; 175 lbf ft", null, "note-error", "write 165.5, not 165,5")]
     [InlineData("engine", "engine.torque-curve", "800 rpm, 165 lbf ft", null, "note-error", "two or more pairs")]
     public void What_is_not_understood_stands_beside_its_field_and_what_was_typed_stays(string item, string key, string value, string? spread, string where, string wrong)
     {

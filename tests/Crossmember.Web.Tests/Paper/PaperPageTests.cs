@@ -1,4 +1,6 @@
+using System.Text.Json.Nodes;
 using Bunit;
+using Crossmember.Builds.Journal;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Web.Features.Layout;
 using Crossmember.Web.Features.Paper;
@@ -78,6 +80,33 @@ public sealed class PaperPageTests : BunitContext
         Assert.Equal("driveline.engine-speed[gear=4,range=high]", page.Find("#what").GetAttribute("value"));
         Press(page, "Make it");
         Assert.Equal("bracken-driveline.engine-speed[gear=4,range=high].pdf", Fetched(page).Name);
+    }
+
+    private void Ben(EntryKind kind, string subject, JsonObject payload)
+    {
+        var fact = _shop.Desk.Stating.Say("bracken", kind, subject, payload, _shop.Desk.Deciding.LastOn("bracken", subject), new("Ben", "there"));
+        Assert.IsType<AppendOutcome.Appended>(_shop.Desk.Append([fact], Arrival.Online)[0]);
+    }
+
+    [Fact]
+    public void What_is_made_is_the_sheet_as_it_stands_and_not_as_it_was_when_the_page_was_opened()
+    {
+        var page = Page("?in=working");
+        page.Find("#form").Change(".html");
+        page.Find("#what").Change("driveline.cruise");
+        Ben(EntryKind.WhatIfSet, "scenarios/working/what-ifs/duty.cruise-speed", new JsonObject { ["value"] = "47 mph" });
+        Press(page, "Make it");
+        Assert.Contains("47 mph", System.Text.Encoding.UTF8.GetString(Fetched(page).Content), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_cannot_be_worked_out_any_more_is_said_and_nothing_else_is_made_in_its_place()
+    {
+        var page = Page("?in=working&instance=" + Uri.EscapeDataString("driveline.engine-speed[gear=4,range=high]"));
+        Ben(EntryKind.OptionStated, "slots/gearbox/options/as-found", new JsonObject { ["title"] = "One gear left", ["class"] = "keep", ["governs"] = new JsonArray("gear.1"), ["parameters"] = new JsonObject { ["gearbox.1.ratio"] = 6.4 } });
+        Press(page, "Make it");
+        Assert.Contains("not worked out there any more", page.Find("[role=status]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll(".done"));
     }
 
     [Fact]

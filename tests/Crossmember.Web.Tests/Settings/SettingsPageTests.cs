@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Bunit;
 using Crossmember.Builds.Journal;
+using Crossmember.Builds.Workshop;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Web.Features.Layout;
 using Crossmember.Web.Features.Settings;
@@ -159,6 +160,17 @@ public sealed class SettingsPageTests : WrittenPages
         Assert.Empty(Facts.Stock);
         Press(page, "Put back U-bolt");
         Assert.Equal("12.00 USD", Assert.Single(Facts.Stock.Values).Each.ToString());
+    }
+
+    [Fact]
+    public void A_part_has_the_id_of_its_name_whether_it_is_listed_here_or_pasted()
+    {
+        var page = Page();
+        Press(page, "List a part");
+        Fill(page, "#stock-title", "Brake hose");
+        Fill(page, "#stock-number", "BH-7");
+        page.Find("#stock form.change").Submit();
+        Assert.Equal(NewId.Of("Brake hose", []), Assert.Single(Facts.Stock.Keys));
     }
 
     [Fact]

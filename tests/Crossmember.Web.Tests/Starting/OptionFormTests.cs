@@ -121,6 +121,33 @@ public sealed class OptionFormTests : StartingShop
     }
 
     [Fact]
+    public void What_is_cancelled_is_forgotten_and_what_begins_otherwise_has_a_draft_of_its_own()
+    {
+        var page = Opened();
+        var blank = page.Find("#of-price").GetAttribute("data-draft")!;
+        page.Find("#of-price").Input("85 each, 4");
+        Press(page, "Cancel");
+        var forgotten = (string)JSInterop.Invocations["desk.forgetAll"].Single().Arguments[0]!;
+        Assert.StartsWith(forgotten, blank, StringComparison.Ordinal);
+        Assert.EndsWith(".", forgotten, StringComparison.Ordinal);
+        Press(page, "Aftermarket");
+        Assert.Equal("", page.Find("#of-price").GetAttribute("value") ?? "");
+        Assert.False(page.Find("#of-price").GetAttribute("data-draft")!.StartsWith(forgotten, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("#of-lead", "3 weeks")]
+    [InlineData("#of-mass", "31 kg")]
+    [InlineData("#of-below", "5 kg")]
+    public void A_draft_is_never_put_back_out_of_sight(string field, string typed)
+    {
+        var page = Opened();
+        Assert.Null(page.Find(".more").GetAttribute("open"));
+        page.Find(field).Input(typed);
+        Assert.NotNull(page.Find(".more").GetAttribute("open"));
+    }
+
+    [Fact]
     public void A_part_of_the_price_list_is_copied_in()
     {
         var listed = Desk.Stating.Say(Fact.Shop, EntryKind.StockListed, "stock/t33", new JsonObject { ["title"] = "33 in tire", ["each"] = "310.00 USD", ["category"] = "parts" }, null, new Speaker("Ana", "here"));

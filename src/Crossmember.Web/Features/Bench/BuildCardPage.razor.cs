@@ -3,6 +3,7 @@ using Crossmember.Documents.Curves;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Web.Features.Figures;
+using Crossmember.Web.Features.Paper;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -169,6 +170,6 @@ public sealed partial class BuildCardPage
     private void Go(string instance, string? scenario = null) => Nav.NavigateTo(BenchAddress.Of(Id, scenario ?? Scenario, instance));
 
     private string Paper(string ending) => _was is null
-        ? $"api/builds/{Uri.EscapeDataString(Id)}/report/calculation.{ending}?in={Uri.EscapeDataString(Scenario)}&instance={Uri.EscapeDataString(_state!.Instance.Id)}"
-        : $"api/report/calculation.{ending}?calculation={Uri.EscapeDataString(Calculation)}&input={Uri.EscapeDataString(Everything)}";
+        ? new PaperAddress(Id, Scenario, _measure, _state!.Instance.Id).File(ending)
+        : PaperAddress.OfInput(Calculation, Everything, _measure, ending);
 }

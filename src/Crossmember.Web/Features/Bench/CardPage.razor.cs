@@ -4,6 +4,7 @@ using Crossmember.Engineering.Quantities;
 using Crossmember.Engineering.Reading;
 using Crossmember.Storage.Rows;
 using Crossmember.Web.Features.Layout;
+using Crossmember.Web.Features.Paper;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -144,5 +145,5 @@ public sealed partial class CardPage
         Nav.NavigateTo(BenchAddress.Of(Id, _address), replace: true);
     }
 
-    private string Paper(string ending) => $"api/report/calculation.{ending}?calculation={Uri.EscapeDataString(Id)}&input={Uri.EscapeDataString(_work!.Input)}";
+    private string Paper(string ending) => PaperAddress.OfInput(Id, _work!.Input, _measure, ending);
 }

@@ -39,7 +39,7 @@ public sealed record SheetInput(InputSpec Spec, IReadOnlyList<SheetReading> Read
             if (source.Map is { } map) return [.. map.Where(m => Lives(m.Key)).Select(m => OfKey(m.Key, m.Name, sheet.Keys[m.Key].Value, source.Spec))];
             if (source.Key >= 0) return [OfKey(source.Key, "", value, source.Spec)];
             return [new("", null, "", value, value.IsAbsent ? Words.DontKnow : Told(value, source.Spec), value.IsAbsent ? null : Basis.Assumed,
-                [new(value.IsAbsent ? "the build keeps no such value" : "assumed by the calculation", null)], "the build keeps no such value: it can be tried here, and not kept")];
+                [new(value.IsAbsent ? "the build keeps no such value" : Origins.OfCalculation, null)], "the build keeps no such value: it can be tried here, and not kept")];
         }
 
         private SheetReading OfKey(int key, string member, Value value, InputSpec spec)
@@ -53,24 +53,24 @@ public sealed record SheetInput(InputSpec Spec, IReadOnlyList<SheetReading> Read
         private IEnumerable<Origin> From(int key, KeyState state) => state.Source switch
         {
             Source.Option => Stating(key),
-            Source.Conflict => [new("two items state it:", null), .. Stating(key)],
-            Source.WhatIf => [new($"tried in this {Words.WhatIf}", $"builds/{Uri.EscapeDataString(sheet.Build.Id)}/decisions?in={Uri.EscapeDataString(sheet.Scenario)}#try-title")],
+            Source.Conflict => [new(Origins.TwoItems + ":", null), .. Stating(key)],
+            Source.WhatIf => [new(Origins.Tried, $"builds/{Uri.EscapeDataString(sheet.Build.Id)}/decisions?in={Uri.EscapeDataString(sheet.Scenario)}#try-title")],
             Source.Calculated => [Calculated(key)],
-            Source.Default => [new("nobody has said: the usual figure stands in", null)],
+            Source.Default => [new(Origins.Usual, null)],
             _ when sheet.Plan.Space.PatternOf(key).IsLedger => [Ledger],
             _ when Publisher(key) is { } publisher => [new("cannot be worked out yet:", null), Card(publisher)],
             _ => [new(sheet.Plan.Space.PatternOf(key).Measure, null)],
         };
 
-        private IEnumerable<Origin> Stating(int key) => sheet.InEffect.OfType<CompiledOption>().Where(o => o.Values.Any(v => v.Key == key))
-            .Select(o => new Origin($"{o.Slot.Title}: {Words.OptionTitle(o.Slot, o.Body.Id)}", BenchAddress.Item(sheet.Build.Id, sheet.Scenario, o.Slot.Id)));
+        private IEnumerable<Origin> Stating(int key) => Origins.Stating(sheet, key)
+            .Select(o => new Origin(Origins.Of(o), BenchAddress.Item(sheet.Build.Id, sheet.Scenario, o.Slot.Id)));
 
         private Origin Calculated(int key) => Publisher(key) is { } publisher ? Card(publisher) : Ledger;
 
-        private static Origin Ledger => new("from the weighing and the masses of the items", null);
+        private static Origin Ledger => new(Origins.Ledger, null);
 
         private Origin Card(InstanceState publisher) =>
-            new($"worked out: {Words.Within(publisher.Instance.Calculation.About.Title)}", BenchAddress.Of(sheet.Build.Id, sheet.Scenario, publisher.Instance.Id));
+            new(Origins.Of(publisher), BenchAddress.Of(sheet.Build.Id, sheet.Scenario, publisher.Instance.Id));
 
         private InstanceState? Publisher(int key) => sheet.Instances.FirstOrDefault(i => i is not null && i.Instance.Publishes.Contains(key));
 

@@ -47,7 +47,7 @@ public sealed class TypedInputs
         return added;
     }
 
-    public void Add(string input) => _members[input].Add(new() { Name = Enumerable.Range(1, 99).Select(n => $"{n}").First(n => _members[input].TrueForAll(m => m.Name != n)) });
+    public void Add(string input) => _members[input].Add(new() { Name = Enumerable.Range(1, _members[input].Count + 1).Select(n => $"{n}").First(n => _members[input].TrueForAll(m => m.Name != n)) });
 
     public void TakeOut(string input, TypedMember member) => _members[input].Remove(member);
 

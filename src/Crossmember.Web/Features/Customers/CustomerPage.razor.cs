@@ -43,6 +43,7 @@ public sealed partial class CustomerPage
         if ((_faults = card.Check().List).Count > 0) return;
         // A record that is missing or cannot be read is begun anew, under another id.
         var record = _card is not null ? Build.Customer! : PersonalRecords.NewId();
+        var unread = _card is null ? Build.Customer : null;
         var faults = new Faults();
         // First the record, then the entry that names it: an entry never names what is not there. A change is said first: somebody may have been faster.
         var kept = _card is null
@@ -50,8 +51,11 @@ public sealed partial class CustomerPage
             : Say(record) && Records.Keep(record, card, faults);
         if (faults.Any) _faults = faults.List;
         if (!kept) return;
+        // Nobody names the damaged one any more, so that no erasing would find it.
+        var gone = unread is null || Records.Erase(unread, new());
         _typed = false;
         Arrange();
+        if (!gone) _unread = [LeftOver(unread!)];
         Pen.Say("Kept. The journal says that it was written down, and nothing of what it says.");
     }
 
@@ -74,6 +78,8 @@ public sealed partial class CustomerPage
         if (gone) Pen.Say("Erased. Nothing of the card is kept here any more; copies in backups go when the backups do.");
         else _unread = [new(record, "the journal says that it was erased, but the file could not be removed", $"remove {Records.PathOf(record)} by hand"), .. faults.List];
     }
+
+    private Fault LeftOver(string record) => new(record, "the damaged record before this one could not be removed", $"remove {Records.PathOf(record)} by hand");
 
     private void SwitchWhatIf(string scenario) => Nav.NavigateTo($"builds/{Uri.EscapeDataString(Id)}/customer?in={Uri.EscapeDataString(scenario)}");
 

@@ -38,7 +38,7 @@ public static class HandOut
         else text.Append("<p>No card is kept.</p>\n");
         List(text, "Where a yes was given", "No yes is on record.", kept.Approvals.Select(a => $"{Writing.EntryList.When(a.When)}: “{a.By}”{(a.How is { } how ? $", {how}" : "")}"));
         List(text, "Entries of the journal that name the customer", "No entry does.", kept.Mentions.Select(m => $"{Writing.EntryList.When(m.When)}: {m.Person} {m.Says}"));
-        text.Append($"<h2>Photos and files</h2>\n<p>{(kept.Files == 0 ? "None of the vehicle." : $"{Words.Count(kept.Files, "one", "of them")} of the vehicle, kept with its record.")}</p>\n")
+        text.Append($"<h2>Photos and files</h2>\n<p>{(kept.Files == 0 ? "None of the vehicle." : $"{kept.Files} of the vehicle, kept with its record.")}</p>\n")
             .Append("<p>The card can be erased on request. What stands in the journal of the vehicle stays with it.</p>\n</body></html>\n");
         return Encoding.UTF8.GetBytes(text.ToString());
     }

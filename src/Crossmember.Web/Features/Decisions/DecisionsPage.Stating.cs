@@ -31,10 +31,10 @@ public sealed partial class DecisionsPage
         return true;
     }
 
-    private bool StateOption((string Option, JsonObject Body) said)
+    private bool StateOption((string Option, JsonObject Body, Guid? Seen) said)
     {
         if (_slot is not { } slot) return false;
-        var kept = Write(Desk.Stating.State(Id, slot.Id, said.Option, said.Body, View!.Seen($"slots/{slot.Id}/options/{said.Option}"), Speaker));
+        var kept = Write(Desk.Stating.State(Id, slot.Id, said.Option, said.Body, said.Seen, Speaker));
         if (!kept) StateHasChanged();
         return kept;
     }

@@ -18,7 +18,7 @@ public sealed partial class SheetPage
         if (_slot is not { } slot) return new("", "No item is in hand", "open one");
         var subject = $"slots/{slot.Id}/options/{Sheet.Choices[slot.Id].Id}/values/{typed.Key}";
         var fault = Kept(_wrong is { } wrong
-            ? Desk.Stating.PutRight(wrong.Fact, payload, View!.Seen(wrong.Fact.Subject), Speaker)
+            ? Desk.Stating.PutRight(wrong.Fact, payload, _wrongSeen, Speaker)
             : Desk.Stating.Say(Id, EntryKind.ValueNoted, subject, payload, View!.Seen(subject), Speaker));
         // What stands on the part is recorded whether or not anything can read it, but nobody should wait for a check that cannot.
         if (fault is null && ParameterTable.Shipped.Of(typed.Key) is { } pattern && TextReaders.Refuse(Sheet.Plan.Catalogue, pattern, typed.Text) is { } why)
@@ -26,14 +26,14 @@ public sealed partial class SheetPage
         return fault;
     }
 
-    private Fault? Grade((string? Grade, IReadOnlyList<string> Findings) said) =>
-        _slot is { } slot ? Kept(Desk.Stating.Grade(Id, slot.Id, said.Grade, said.Findings, View!.Seen($"slots/{slot.Id}/grade"), Speaker)) : null;
+    private Fault? Grade((string? Grade, IReadOnlyList<string> Findings, Guid? Seen) said) =>
+        _slot is { } slot ? Kept(Desk.Stating.Grade(Id, slot.Id, said.Grade, said.Findings, said.Seen, Speaker)) : null;
 
     private Fault? Weigh(string date, JsonObject readings) =>
         Kept(Desk.Stating.Say(Id, EntryKind.WeighingTaken, $"weighings/{date}", readings, null, Speaker));
 
     /// <summary>Opens the form on an entry, to put it right.</summary>
-    private void TakeForWrong(Entry entry) => (_wrong, _seeking) = (entry, false);
+    private void TakeForWrong(Entry entry) => (_wrong, _wrongSeen, _seeking) = (entry, View!.Seen(entry.Fact.Subject), false);
 
     /// <summary>Takes a noted value away, whoever noted it; it stays on record.</summary>
     private void Drop(Entry entry) => Kept(Desk.Stating.Undo(entry.Fact, View!.Seen(entry.Fact.Subject), Speaker));

@@ -13,6 +13,7 @@ public sealed partial class SheetPage
     private (string? Item, string? Key) _at;
     private Slot? _slot;
     private Entry? _wrong;
+    private Guid? _wrongSeen;
     private ItemMarks _marks = null!;
     private SheetLines _lines = null!;
     private IReadOnlyList<ItemRow> _rows = [];

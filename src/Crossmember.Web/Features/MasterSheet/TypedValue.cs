@@ -16,8 +16,6 @@ public sealed record TypedValue(string Key, string Text, Basis Basis, string Plu
     /// <summary>Which field of the form a fault belongs to.</summary>
     public const string ValueField = "/value", SpreadField = "/plusMinus";
 
-    private static readonly char[] s_betweenPair = [',', ';', '=', '\t'];
-
     /// <summary>As the journal keeps it, or null with a fault that names the field.</summary>
     public JsonObject? Payload(ParameterTable table, Faults faults)
     {
@@ -36,7 +34,7 @@ public sealed record TypedValue(string Key, string Text, Basis Basis, string Plu
     {
         var said = payload as JsonObject;
         var value = said?["value"];
-        var text = value is JsonArray pairs ? string.Join('\n', pairs.Select(p => p is JsonArray pair ? string.Join(", ", pair.Select(Plain)) : Plain(p))) : Plain(value);
+        var text = value is JsonArray pairs ? CurveText.Of(JsonSerializer.SerializeToElement(pairs)) : Plain(value);
         return new(key, text, Enum.TryParse<Basis>(Plain(said?["basis"]), true, out var basis) ? basis : Basis.Assumed, Plain(said?["plusMinus"]));
     }
 
@@ -44,6 +42,5 @@ public sealed record TypedValue(string Key, string Text, Basis Basis, string Plu
 
     /// <summary>A line for each point: x, y.</summary>
     private static JsonArray Pairs(string text) =>
-        new([.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-            .Select(line => (JsonNode?)new JsonArray([.. line.Split(s_betweenPair, 2).Select(p => (JsonNode?)p.Trim())]))]);
+        new([.. CurveText.Pairs(text).Select(pair => (JsonNode?)new JsonArray([.. pair.Select(p => (JsonNode?)p)]))]);
 }

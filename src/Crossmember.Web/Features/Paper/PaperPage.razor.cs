@@ -44,6 +44,17 @@ public sealed partial class PaperPage
 
     protected override void OnParametersSet()
     {
+        Read();
+        if (Instance == _asked || _sheet is null) return;
+        _asked = Instance;
+        _what = IsOffered(Instance) ? Instance! : "";
+    }
+
+    private bool IsOffered(string? what) => _offered.Any(o => o.Id == what);
+
+    /// <summary>The sheet as it stands now, and what can be made of it.</summary>
+    private void Read()
+    {
         if (Desk.Open(Id) is not { } open)
         {
             _sheet = null;
@@ -58,14 +69,19 @@ public sealed partial class PaperPage
             // One instance alone is offered where a link asked for it.
             .. living.Where(i => i.Instance.Id == Instance && Instance.Contains('[', StringComparison.Ordinal)).Select(i => (i.Instance.Id, i.Instance.Id, i.Instance.Calculation.About.Area)),
         ];
-        if (Instance == _asked) return;
-        _asked = Instance;
-        _what = _offered.Any(o => o.Id == Instance) ? Instance! : "";
     }
 
     private async Task Make()
     {
-        if (IsMaking || _sheet is not { } sheet) return;
+        if (IsMaking) return;
+        // The page may have lain open for a day: what goes on paper is what stands now.
+        Read();
+        if (_sheet is not { } sheet) return;
+        if (_what.Length > 0 && !IsOffered(_what))
+        {
+            (_what, _made, _said) = ("", null, "That is not worked out there any more; choose anew.");
+            return;
+        }
         using var making = new CancellationTokenSource();
         (_making, _made, _said, _step) = (making, null, "", new("beginning", 0));
         var (what, form, measure) = (_what, PaperForm.Of(_ending)!, Viewer.Measure);

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Crossmember.Builds.Journal;
 using Crossmember.Builds.Slots;
-using Crossmember.Web.Features.Decisions;
+using Crossmember.Builds.Workshop;
 using Crossmember.Web.Features.Writing;
 using Microsoft.AspNetCore.Components;
 
@@ -61,10 +61,9 @@ public sealed partial class StockSection
 
     private Task List(JsonObject payload)
     {
-        var name = $"{payload["title"]} {payload["number"]}".Trim();
         // A part that was taken off keeps its id for good: a new one gets another.
         var taken = Page.Shop.Stock.Keys.Concat(_gone.Select(g => g.Subject["stock/".Length..])).ToList();
-        var id = WhatIfId.Of(name, taken) ?? WhatIfId.Of("part", taken);
+        var id = NewId.Of($"{payload["title"]}", taken) ?? NewId.Free("part", taken);
         if (Page.Say(EntryKind.StockListed, "stock/" + id, payload)) _adding = false;
         return OnActed.InvokeAsync();
     }
