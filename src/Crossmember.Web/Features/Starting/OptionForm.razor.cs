@@ -33,8 +33,8 @@ public sealed partial class OptionForm
     /// <summary>What it says so far; null: nothing.</summary>
     [Parameter] public JsonObject? Body { get; set; }
 
-    /// <summary>The currency of the shop.</summary>
-    [Parameter] public string Books { get; set; } = "";
+    /// <summary>The currency of the shop; null: nobody has said it.</summary>
+    [Parameter] public string? Books { get; set; }
 
     [Parameter] public IReadOnlyList<string> Trades { get; set; } = [];
 
