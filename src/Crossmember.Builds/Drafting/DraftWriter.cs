@@ -12,8 +12,8 @@ using Crossmember.Planning;
 namespace Crossmember.Builds.Drafting;
 
 /// <summary>Makes the body of an option out of a form. What the form does not show stays as it was.</summary>
-/// <param name="books">The currency of the shop.</param>
-public sealed class DraftWriter(ParameterTable table, Slot slot, string option, string books)
+/// <param name="books">The currency of the shop; null: nobody has said it.</param>
+public sealed class DraftWriter(ParameterTable table, Slot slot, string option, string? books)
 {
     private const double MostHours = 100_000;
 

@@ -33,9 +33,12 @@ public static class HeaderWords
         if (plain.Length == 0) return null;
         if (s_kinds.TryGetValue(plain, out var kind)) return kind;
         if (s_sums.Contains(plain) || s_amounts.Contains(plain)) return ColumnKind.Ignore;
-        // "Unit price (USD)" and "Qty." are the same without what stands in brackets or behind.
-        var cut = header.IndexOfAny(['(', '[', '/']);
-        return cut > 0 ? Of(header[..cut]) : null;
+        // "Unit price (USD)" and "Weight, pounds" are the same without what stands in brackets or behind.
+        var cut = header.IndexOfAny(['(', '[', '/', ',']);
+        if (cut > 0) return Of(header[..cut]);
+        // "Weight in grams" and "Price EUR" end in what the numbers are counted in.
+        var last = header.TrimEnd().LastIndexOf(' ');
+        return last > 0 && (HeaderUnits.IsUnit(header[last..].Trim()) || header[last..].Trim() == "in") ? Of(header[..last]) : null;
     }
 
     /// <summary>A header that may be a quantity or a price: its numbers tell.</summary>

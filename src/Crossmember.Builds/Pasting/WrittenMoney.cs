@@ -15,26 +15,30 @@ public static partial class WrittenMoney
     /// <summary>Currencies whose people write a plain dollar sign.</summary>
     private static readonly string[] s_dollars = ["USD", "CAD", "AUD", "NZD"];
 
-    /// <param name="books">The currency of the shop: taken where none is written.</param>
-    public static Money? Read(string text, string books, DecimalMark mark, string path, Faults faults)
+    /// <param name="books">The currency of the shop, taken where none is written; null: nobody has said it, and none is assumed.</param>
+    public static Money? Read(string text, string? books, DecimalMark mark, string path, Faults faults)
     {
         if (Written().Match(text.Trim()) is not { Success: true } m || (m.Groups["before"].Length > 0 && m.Groups["after"].Length > 0) || WrittenNumber.Read(m.Groups["number"].Value, mark) is not { } amount)
             return Refuse(path, $"'{text.Trim()}' is no amount", mark == DecimalMark.Point ? "a number with a point, such as 310.00, and a currency where it is another than the shop's" : "a number with a comma, such as 310,00", faults);
-        var currency = Currency(m.Groups["before"].Value + m.Groups["after"].Value, books);
-        if (currency is null) return Refuse(path, $"'{m.Groups["before"].Value}{m.Groups["after"].Value}' is no currency", "three letters such as USD, or a sign such as $", faults);
-        if (currency != books) return Refuse(path, $"a price in {currency}", $"the shop keeps its books in {books}: convert it and note its rate", faults);
+        var written = m.Groups["before"].Value + m.Groups["after"].Value;
+        if (books is null && written.Length == 0) return Refuse(path, $"'{text.Trim()}' says no currency, and none is known for this shop", $"the price with its currency, such as {m.Groups["number"].Value} EUR; or say the currency of the shop in Settings", faults);
+        if (books is null && written == "$") return Refuse(path, $"'{text.Trim()}' may be in one of several dollars", $"the price with its currency, such as {m.Groups["number"].Value} USD; or say the currency of the shop in Settings", faults);
+        var currency = Currency(written, books);
+        if (currency is null) return Refuse(path, $"'{written}' is no currency", "three letters such as USD, or a sign such as $", faults);
+        if (books is not null && currency != books) return Refuse(path, $"a price in {currency}", $"the shop keeps its books in {books}: convert it and note its rate", faults);
         if (amount < 0) return Refuse(path, $"a price of {text.Trim()}", "zero or more; what comes back has a line of its own", faults);
         if (decimal.Round(amount, 4) != amount) return Refuse(path, $"'{text.Trim()}' has more than four decimals", "at most four", faults);
         if (amount > 1_000_000_000m) return Refuse(path, $"a price of {text.Trim()}", "below a billion", faults);
         return new(amount, currency);
     }
 
-    private static string? Currency(string written, string books) => written switch
+    private static string? Currency(string written, string? books) => written switch
     {
         "" => books,
         "$" when s_dollars.Contains(books) => books,
         _ when s_signs.TryGetValue(written, out var code) => code,
-        { Length: 3 } when written.All(char.IsAsciiLetter) => written.ToUpperInvariant(),
+        // Where nothing is known yet "310 pcs" must not found the books in a currency PCS.
+        { Length: 3 } when written.All(char.IsAsciiLetter) && (books is not null || Currencies.IsKnown(written.ToUpperInvariant())) => written.ToUpperInvariant(),
         _ => null,
     };
 

@@ -28,15 +28,16 @@ public static partial class WrittenNumber
     }
 
     /// <summary>Blanks and apostrophes that part thousands.</summary>
-    [GeneratedRegex(@"(?<=\d)[ \u00A0\u202F'](?=\d{3}(\D|$))")]
+    [GeneratedRegex(@"(?<=^[+-]?[1-9]\d{0,2}([ \u00A0\u202F']\d{3})*)[ \u00A0\u202F'](?=\d{3}(\D|$))")]
     private static partial Regex Blanks();
 
-    [GeneratedRegex(@"^[+-]?(\d{1,3}(,\d{3})+|\d+)?(\.\d+)?$(?<=\d)")]
+    /// <summary>No thousands begin with a zero: "0,500" is a half or nothing at all.</summary>
+    [GeneratedRegex(@"^[+-]?([1-9]\d{0,2}(,\d{3})+|\d+)?(\.\d+)?$(?<=\d)")]
     private static partial Regex Plain();
 
     [GeneratedRegex(@"[+-]?\d[\d.,'\u00A0\u202F ]*\d|\d")]
     private static partial Regex Digits();
 
-    [GeneratedRegex(@"^[+-]?\d{1,3}[.,]\d{3}$")]
+    [GeneratedRegex(@"^[+-]?[1-9]\d{0,2}[.,]\d{3}$")]
     private static partial Regex Either();
 }

@@ -41,13 +41,13 @@ public sealed class TakingInParts(Stating stating, TimeProvider clock, Build bui
         if (part.Lead is { } lead) payload["lead"] = lead;
         if (part.Mass is { } mass) payload["option"] = new JsonObject { ["masses"] = new JsonArray(Mass("part", mass)) };
         if (part.Description is { } note) payload["note"] = note;
-        var id = Take(_stock, part.Title);
+        var id = Take(_stock, part.Title, i => seen(Fact.Shop, "stock/" + i) is not null);
         _facts.Add(stating.Say(Fact.Shop, EntryKind.StockListed, "stock/" + id, payload, seen(Fact.Shop, "stock/" + id), by, batch));
     }
 
     private void Define(PastedPart part, Speaker by, Guid batch)
     {
-        var id = Take(_items, part.Title);
+        var id = Take(_items, part.Title, i => seen(build.Id, "slots/" + i) is not null);
         _facts.Add(stating.Define(build.Id, id, Slot.Root, part.Title, 1, seen(build.Id, "slots/" + id), by, batch));
         State(id, [part], _facts[^1].Id, by, batch);
     }
@@ -55,15 +55,19 @@ public sealed class TakingInParts(Stating stating, TimeProvider clock, Build bui
     private void State(string item, IReadOnlyList<PastedPart> parts, Guid? after, Speaker by, Guid batch)
     {
         if (!_options.TryGetValue(item, out var taken)) _options[item] = taken = [.. build.Find(item)?.Options.Select(o => o.Id) ?? []];
-        var option = Take(taken, parts[0].Title);
+        var option = Take(taken, parts[0].Title, _ => false);
         _facts.Add(stating.State(build.Id, item, option, Body(parts), after ?? seen(build.Id, $"slots/{item}/options/{option}"), by, batch));
     }
 
-    private static string Take(HashSet<string> taken, string title)
+    /// <param name="used">Whether something was ever said of an id: what was taken back keeps its own for good.</param>
+    private static string Take(HashSet<string> taken, string title, Func<string, bool> used)
     {
-        var id = NewId.Of(title, taken) ?? NewId.Free("part", taken);
-        taken.Add(id);
-        return id;
+        while (true)
+        {
+            var id = NewId.Of(title, taken) ?? NewId.Free("part", taken);
+            taken.Add(id);
+            if (!used(id)) return id;
+        }
     }
 
     private static JsonObject Body(IReadOnlyList<PastedPart> parts)
@@ -74,13 +78,25 @@ public sealed class TakingInParts(Stating stating, TimeProvider clock, Build bui
             ["class"] = "replace",
             ["originality"] = OriginalityWords.Usual(OptionClass.Replace),
         };
-        body["note"] = string.Join("; ", parts.SelectMany(Remarks).Prepend(OriginalityWords.Assumed));
+        var lead = Longest(parts);
+        var weighed = parts.All(p => p.Mass is not null);
+        body["note"] = string.Join("; ", parts.SelectMany(Remarks).Concat(parts.SelectMany(p => LeftOut(p, lead, weighed))).Prepend(OriginalityWords.Assumed));
         var names = new HashSet<string>(StringComparer.Ordinal);
-        var ids = parts.Select(p => Take(names, p.Title)).ToList();
+        var ids = parts.Select(p => Take(names, p.Title, _ => false)).ToList();
         if (parts.Any(p => p.Each is not null)) body["prices"] = new JsonArray([.. parts.Zip(ids).Where(p => p.First.Each is not null).Select(p => Price(p.First, p.Second))]);
-        if (parts.All(p => p.Mass is not null)) body["masses"] = new JsonArray([.. parts.Zip(ids).SelectMany(p => Masses(p.First, p.Second))]);
-        if (parts.Select(p => p.Lead).OfType<string>().Distinct().ToList() is [var lead, ..]) body["lead"] = lead;
+        if (weighed) body["masses"] = new JsonArray([.. parts.Zip(ids).SelectMany(p => Masses(p.First, p.Second))]);
+        if (lead is not null) body["lead"] = lead;
         return body;
+    }
+
+    /// <summary>The option is there when its last part is: the longest time that can be read, else the first that is said.</summary>
+    private static string? Longest(IReadOnlyList<PastedPart> parts) => parts.Select(p => p.Lead).OfType<string>().OrderByDescending(l => LeadTime.Seconds(l) ?? -1).FirstOrDefault();
+
+    /// <summary>What an option of several parts cannot hold stays readable: a weight beside parts without one, another lead time.</summary>
+    private static IEnumerable<string> LeftOut(PastedPart part, string? lead, bool weighed)
+    {
+        if (!weighed && part.Mass is { } mass) yield return $"{part.Title} weighs {mass} each, not counted";
+        if (part.Lead is { } own && own != lead) yield return $"{part.Title} takes {own}";
     }
 
     private static IEnumerable<string> Remarks(PastedPart part) =>

@@ -17,6 +17,8 @@ public sealed class WrittenAmountsTests
     [InlineData("-2.5", "-2.5")]
     [InlineData(".5", "0.5")]
     [InlineData("12,5", null)]
+    [InlineData("0,500", null)]
+    [InlineData("0 500", null)]
     [InlineData("1,23,456", null)]
     [InlineData("12.", null)]
     [InlineData("twelve", null)]
@@ -28,11 +30,15 @@ public sealed class WrittenAmountsTests
     [InlineData("1.310,50", "1310.50")]
     [InlineData("1.310", "1310")]
     [InlineData("12.5", null)]
+    [InlineData("0,500", "0.500")]
+    [InlineData("0.500", null)]
     public void A_number_with_a_comma(string text, string? number) => Assert.Equal(number, WrittenNumber.Read(text, DecimalMark.Comma)?.ToString(CultureInfo.InvariantCulture));
 
     [Theory]
     [InlineData(DecimalMark.Comma, "12,50", "1.310,00", "8")]
     [InlineData(DecimalMark.Comma, "€ 12,5", "1.310")]
+    [InlineData(DecimalMark.Comma, "0,500", "1,310")]
+    [InlineData(DecimalMark.Point, "0.500", "1.310")]
     [InlineData(DecimalMark.Point, "$1,310.50", "12")]
     [InlineData(DecimalMark.Point, "1,310", "2,500")]
     [InlineData(DecimalMark.Point)]
@@ -60,6 +66,19 @@ public sealed class WrittenAmountsTests
 
     [Fact]
     public void A_plain_dollar_sign_is_the_shops_own_dollar() => Assert.Equal("310.00 CAD", WrittenMoney.Read("$310", "CAD", DecimalMark.Point, "p", new())?.ToString());
+
+    [Theory]
+    [InlineData("310", "says no currency", "such as 310 EUR")]
+    [InlineData("$310", "several dollars", "such as 310 USD")]
+    [InlineData("310 pcs", "'pcs' is no currency", "USD")]
+    public void Where_nobody_has_said_a_currency_none_is_assumed(string text, string wrong, string right)
+    {
+        var faults = new Faults();
+        Assert.Null(WrittenMoney.Read(text, null, DecimalMark.Point, "price", faults));
+        Assert.Contains(wrong, Assert.Single(faults.List).Wrong, StringComparison.Ordinal);
+        Assert.Contains(right, faults.List[0].Right, StringComparison.Ordinal);
+        Assert.Equal("310.00 EUR", WrittenMoney.Read("310 EUR", null, DecimalMark.Point, "price", new()).ToString());
+    }
 
     [Theory]
     [InlineData("EUR 310", "a price in EUR", "USD")]

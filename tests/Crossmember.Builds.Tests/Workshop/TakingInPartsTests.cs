@@ -66,6 +66,31 @@ public sealed class TakingInPartsTests
     }
 
     [Fact]
+    public void Lines_of_one_option_wait_for_the_slowest_and_no_weight_is_lost()
+    {
+        var facts = Facts(true, (Part("Caliper,,2,90,,2 days,5 kg"), new Destination.Item("tires")), (Part("Hose,,1,20,,6 weeks,"), new Destination.Item("tires")), (Part("Clip,,1,2,,on request,"), new Destination.Item("tires")));
+        Append(facts);
+        var option = Build.Find("tires")!.Options[^1];
+        Assert.Equal("6 weeks", option.Lead);
+        Assert.Null(option.Masses);
+        var note = facts[0].Payload!["note"]!.ToString();
+        Assert.Contains("Caliper weighs 5 kg each, not counted", note, StringComparison.Ordinal);
+        Assert.Contains("Caliper takes 2 days", note, StringComparison.Ordinal);
+        Assert.Contains("Clip takes on request", note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_id_that_was_used_once_is_not_used_for_another_part()
+    {
+        var facts = Facts(false, (s_hose, new Destination.PriceList()), (s_rack, new Destination.NewItem()));
+        Append(facts);
+        Append([.. facts.Reverse().Select(f => _stating.Undo(f, Seen(f.Stream, f.Subject), s_ana))]);
+        Append(Facts(false, (s_hose, new Destination.PriceList()), (s_rack, new Destination.NewItem())));
+        Assert.Equal(["brake-hose-2"], Shop.Stock.Keys);
+        Assert.NotNull(Build.Find("roof-rack-2"));
+    }
+
+    [Fact]
     public void Names_that_are_there_already_get_a_number()
     {
         Append(Facts(false, (s_hose, new Destination.Item("tires")), (s_rack, new Destination.PriceList())));

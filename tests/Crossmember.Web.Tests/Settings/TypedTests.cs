@@ -19,6 +19,7 @@ public sealed class TypedTests
     [Theory]
     [InlineData("1,23")]
     [InlineData("12,34.5")]
+    [InlineData("0,500")]
     [InlineData("")]
     [InlineData("95 dollars")]
     public void What_could_be_read_in_two_ways_is_asked_about(string typed)

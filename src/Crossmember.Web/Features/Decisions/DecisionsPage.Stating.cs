@@ -6,8 +6,6 @@ namespace Crossmember.Web.Features.Decisions;
 /// <summary>Items and options that a person adds or says otherwise.</summary>
 public sealed partial class DecisionsPage
 {
-    private const string UsualBooks = "USD";
-
     /// <summary>The option in the form; empty: a new one; null: none.</summary>
     private string? _form;
 
@@ -15,8 +13,7 @@ public sealed partial class DecisionsPage
     private IReadOnlyList<string> Trades =>
         [.. Sheet.Shop.Rates.Keys.Concat(Build.Slots.SelectMany(s => s.Options).SelectMany(o => o.Hours ?? []).Select(h => h.Trade)).Distinct().DefaultIfEmpty("technician")];
 
-    /// <summary>The currency of the shop, else the one this build has prices in.</summary>
-    private string Books => Sheet.Shop.Books ?? Build.Slots.SelectMany(s => s.Options).SelectMany(o => o.Prices ?? []).FirstOrDefault(p => p.Each is not null)?.Each?.Currency ?? UsualBooks;
+    private string? Books => BooksCurrency.Of(Desk, Sheet.Shop, Build);
 
     /// <summary>An id is never used for something else, even if what it was for was taken back.</summary>
     private IEnumerable<string> TakenItems => Build.Slots.Select(s => s.Id).Concat(View!.Entries.Select(e => e.Fact.Subject.Split('/')).Where(s => s is ["slots", _]).Select(s => s[1]));

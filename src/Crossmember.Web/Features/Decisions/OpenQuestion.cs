@@ -1,7 +1,6 @@
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Calculations;
-using Crossmember.Engineering.Quantities;
 
 namespace Crossmember.Web.Features.Decisions;
 
@@ -23,7 +22,7 @@ public sealed record OpenQuestion(Slot Item, int Trouble, double Lead, IReadOnly
         var options = item.Options.Where(o => o.Id != Option.AsFound).Select(o => ResolvedOption.Of(item, o).Body).ToList();
         var all = marks.Trouble(item.Id);
         var (trouble, unknown) = (all.Count(f => f.Finding.Verdict == Verdict.Fail), all.Count(f => f.Finding.Verdict == Verdict.Unknown));
-        var longest = options.Select(o => (Text: o.Lead, Seconds: Seconds(o.Lead))).OrderByDescending(l => l.Seconds).FirstOrDefault();
+        var longest = options.Select(o => (Text: o.Lead, Seconds: o.Lead is { } lead ? LeadTime.Seconds(lead) ?? 0 : 0)).OrderByDescending(l => l.Seconds).FirstOrDefault();
         var waiting = build.Slots.Where(s => s.Id != item.Id && s.Options.Any(o => (ResolvedOption.Of(s, o).Body.Requires ?? []).Any(r => r.Slot == item.Id))).ToList();
         return new(item, trouble, longest.Seconds, waiting, [.. Reasons(item, options, (trouble, unknown), longest.Text, waiting)]);
     }
@@ -43,16 +42,5 @@ public sealed record OpenQuestion(Slot Item, int Trouble, double Lead, IReadOnly
         var sums = options.Select(OptionFacts.Bought).OfType<Planning.Money>().OrderBy(m => m.Amount).ToList();
         return sums.Count == 0 ? null
             : sums[0].Amount == sums[^1].Amount ? Shown.Money(sums[0]) : $"{Shown.Money(sums[0])} to {Shown.Money(sums[^1])}";
-    }
-
-    /// <summary>Weeks and months are no units of measurement, but people order by them.</summary>
-    private static double Seconds(string? lead)
-    {
-        if (lead is null) return 0;
-        if (ShopNotation.Read(lead, Dimension.Duration).Value is { } q) return q.Si;
-        var words = lead.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        const double day = 86400;
-        var each = words.Length > 1 ? words[1].TrimEnd('s').ToLowerInvariant() switch { "day" => day, "week" => 7 * day, "month" => 30 * day, _ => 0 } : 0;
-        return double.TryParse(words[0].Split('-')[^1], System.Globalization.CultureInfo.InvariantCulture, out var n) ? n * each : 0;
     }
 }

@@ -58,5 +58,5 @@ public static class Typed
         return null;
     }
 
-    private static bool ThousandsSetOff(string typed) => System.Text.RegularExpressions.Regex.IsMatch(typed, @"^\s*[0-9]{1,3}(,[0-9]{3})+(\.[0-9]+)?(\s|$)");
+    private static bool ThousandsSetOff(string typed) => System.Text.RegularExpressions.Regex.IsMatch(typed, @"^\s*[1-9][0-9]{0,2}(,[0-9]{3})+(\.[0-9]+)?(\s|$)");
 }

@@ -36,8 +36,8 @@ public sealed partial class OptionForm
     /// <summary>What it says when the form is opened; null: nothing.</summary>
     [Parameter] public JsonObject? Body { get; set; }
 
-    /// <summary>The currency of the shop.</summary>
-    [Parameter] public string Books { get; set; } = "";
+    /// <summary>The currency of the shop; null: nobody has said it.</summary>
+    [Parameter] public string? Books { get; set; }
 
     [Parameter] public IReadOnlyList<string> Trades { get; set; } = [];
 

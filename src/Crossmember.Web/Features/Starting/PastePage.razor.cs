@@ -23,14 +23,14 @@ public sealed partial class PastePage
     private PastedList? _list;
     private IReadOnlyList<Fault> _faults = [];
     private string _file = "", _told = "";
-    private string? _busy;
+    private string? _busy, _rest;
     private Guid? _shopBatch;
+    private (Guid Batch, int Parts)? _going;
     private CancellationTokenSource? _cancel;
 
     [Inject] private IJSRuntime Js { get; set; } = null!;
 
-    /// <summary>The currency of the shop, else the one this build has prices in.</summary>
-    private string Books => Sheet.Shop.Books ?? Build.Slots.SelectMany(s => s.Options).SelectMany(o => o.Prices ?? []).FirstOrDefault(p => p.Each is not null)?.Each?.Currency ?? "USD";
+    private string? Books => BooksCurrency.Of(Desk, Sheet.Shop, Build);
 
     private string MassUnit => Viewer.Measure == MeasureSystem.Metric ? "kg" : "lb";
 
@@ -39,6 +39,9 @@ public sealed partial class PastePage
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (firstRender && RendererInfo.IsInteractive) await Js.InvokeVoidAsync("desk.restore");
+        if (_rest is not { } rest) return;
+        _rest = null;
+        await Js.InvokeVoidAsync("desk.write", "paste-text", rest);
     }
 
     private async Task ReadTyped()
@@ -117,14 +120,22 @@ public sealed partial class PastePage
         StateHasChanged();
         await Task.Yield();
         var facts = new TakingInParts(Desk.Stating, Clock, Build, Sheet.Shop, Seen).Facts(going, oneOption, Speaker);
-        var kept = facts.Count > 0 && Write(facts);
+        _going = facts.Count > 0 && facts[0].Batch is { } batch ? (batch, going.Count) : null;
+        if (facts.Count > 0) Write(facts);
         _busy = null;
-        if (!kept) return;
-        var rest = list.Rest();
-        await Js.InvokeVoidAsync("desk.write", "paste-text", rest);
-        _shopBatch = facts.Any(f => f.Stream == Fact.Shop) && facts.All(f => f.Stream == Fact.Shop) ? facts[0].Batch : null;
-        _told = $"{Words.Count(going.Count, "part is", "parts are")} in. {(rest.Length > 0 ? "What stays is in the field above." : "Nothing is left of the list.")}";
-        _list = null;
+    }
+
+    /// <summary>However the list got in, at once or after somebody else's word was met: it is in, and cannot be taken in again.</summary>
+    protected override void AfterWriting()
+    {
+        if (_going is not var (batch, parts) || _list is not { } list) return;
+        var inShop = Pen.Beside(batch).Count > 0;
+        var inBuild = View!.Entries.Any(e => e.Fact.Batch == batch);
+        if (!inShop && !inBuild) return;
+        _shopBatch = inShop && !inBuild ? batch : null;
+        _rest = list.Rest();
+        _told = $"{Words.Count(parts, "part is", "parts are")} in. {(_rest.Length > 0 ? "What stays is in the field above." : "Nothing is left of the list.")}";
+        (_list, _going) = (null, null);
     }
 
     private Guid? Seen(string stream, string subject) => stream == Id ? View!.Seen(subject) : Desk.Deciding.LastOn(stream, subject);

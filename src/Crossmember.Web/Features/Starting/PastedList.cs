@@ -32,9 +32,9 @@ public sealed class PastedList
     public int NeedALook => _parts.Count(p => !p.IsReady);
 
     /// <summary>Reads a pasted text. Null where it holds no row.</summary>
-    /// <param name="books">The currency of the shop.</param>
+    /// <param name="books">The currency of the shop; null: nobody has said it.</param>
     /// <param name="progress">Rows read so far, and of how many.</param>
-    public static PastedList? Read(string text, Build build, string books, string massUnit, IProgress<(int, int)> progress, CancellationToken cancelled)
+    public static PastedList? Read(string text, Build build, string? books, string massUnit, IProgress<(int, int)> progress, CancellationToken cancelled)
     {
         var table = CellReader.Read(text);
         if (table.Rows.Count == 0) return null;
@@ -44,7 +44,7 @@ public sealed class PastedList
     }
 
     /// <summary>Reads the rows anew with other columns; what was said of where rows go stays.</summary>
-    public void Understand(HeaderGuess guess, Build build, string books, string massUnit)
+    public void Understand(HeaderGuess guess, Build build, string? books, string massUnit)
     {
         Guess = guess;
         Understand(build, books, massUnit, new Progress<(int, int)>(), CancellationToken.None);
@@ -67,6 +67,9 @@ public sealed class PastedList
 
     public IReadOnlyList<(PastedPart, Destination)> Going => [.. Ready.Select(i => (_parts[i], To(i)))];
 
+    /// <summary>Items for which one option of all their rows could not be weighed, since only some rows say a weight.</summary>
+    public int PartlyWeighed => Going.Where(g => g.Item2 is Destination.Item).GroupBy(g => g.Item2).Count(g => g.Any(p => p.Item1.Mass is not null) && g.Any(p => p.Item1.Mass is null));
+
     /// <summary>What stays when the ready rows are in: the headers and the rows that go nowhere or need a look; empty where none does.</summary>
     public string Rest()
     {
@@ -83,7 +86,7 @@ public sealed class PastedList
         _ => new Destination.Nowhere(),
     };
 
-    private void Understand(Build build, string books, string massUnit, IProgress<(int, int)> progress, CancellationToken cancelled)
+    private void Understand(Build build, string? books, string massUnit, IProgress<(int, int)> progress, CancellationToken cancelled)
     {
         var (reader, match) = (new PartsReader(Guess, books, massUnit), new ItemMatch(build));
         var rows = _table.Rows.Skip(Guess.HasHeader ? 1 : 0).ToList();
