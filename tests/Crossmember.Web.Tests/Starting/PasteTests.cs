@@ -1,5 +1,6 @@
 using System.Text;
 using Bunit;
+using Crossmember.Builds.Journal;
 using Crossmember.Builds.Pasting;
 using Crossmember.Web.Features.Starting;
 using Microsoft.AspNetCore.Components.Forms;
@@ -49,6 +50,19 @@ public sealed class PasteTests : StartingShop
         page.FindAll("button").Single(b => b.TextContent == "Undo mine").Click();
         Assert.Null(Desk.Open("bracken")!.Build.Find("tires")!.Find("tires-33-in"));
         Assert.Empty(Desk.Shop.Shelf.Shop().Stock);
+    }
+
+    [Fact]
+    public void A_list_that_went_in_after_a_conflict_cannot_be_taken_in_again()
+    {
+        var page = Previewed(Pasted("Part,Qty,Price\nTires 33 in,5,310\n"));
+        Assert.All(Desk.Shop.Store.Journal.Append([Desk.Stating.State("bracken", "tires", "tires-33-in", new() { ["title"] = "Theirs" }, Desk.Deciding.LastOn("bracken", "slots/tires/options/tires-33-in"), new("Ben", "there"))], Arrival.Online), o => Assert.True(o is AppendOutcome.Appended, o.ToString()));
+        page.FindAll("button").Single(b => b.TextContent.StartsWith("Take in 1 part", StringComparison.Ordinal)).Click();
+        page.WaitForAssertion(() => Assert.Contains(page.FindAll("button"), b => b.TextContent == "Use mine"), TimeSpan.FromSeconds(30));
+        page.FindAll("button").Single(b => b.TextContent == "Use mine").Click();
+        page.WaitForAssertion(() => Assert.Contains("1 part is in", page.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(30));
+        Assert.DoesNotContain(page.FindAll("button"), b => b.TextContent.StartsWith("Take in", StringComparison.Ordinal));
+        Assert.Equal("", JSInterop.Invocations["desk.write"][^1].Arguments[1]);
     }
 
     [Fact]
