@@ -15,7 +15,7 @@ public sealed class WordLinesTests
         var fact = new Fact(Guid.CreateVersion7(), "b", "value.noted", 1, DateTimeOffset.UnixEpoch, "ana", "test", subject, null, corrects?.Corrects ?? corrects?.Id, null,
             value is null ? null : new JsonObject { ["value"] = value });
         var entry = Stamp.On(_head, fact, FactText.Write(fact), DateTimeOffset.UnixEpoch);
-        (_head, _) = (new(entry.Sequence, entry.Hash), _entries);
+        _head = new(entry.Sequence, entry.Hash);
         _entries.Add(entry);
         return fact;
     }
@@ -62,13 +62,13 @@ public sealed class WordLinesTests
     [Fact]
     public void However_much_was_said_undo_comes_to_an_end_and_leaves_nothing() => Gen.Int[0, 3].Array[1, 30].Sample(steps =>
     {
-        (_head, _) = (Head.Empty, 0);
-        _entries.Clear();
+        // Samples run side by side: each has a stream of its own.
+        var own = new WordLinesTests();
         var said = new List<Fact>();
         for (var i = 0; i < steps.Length; i++)
-            said.Add(steps[i] == 0 || said.Count == 0 ? Say($"s{i % 3}", $"{i}") : steps[i] == 3 ? Say(said[i / 2].Subject, null, said[i / 2]) : Say(said[i / 2].Subject, $"{i}", said[i / 2]));
+            said.Add(steps[i] == 0 || said.Count == 0 ? own.Say($"s{i % 3}", $"{i}") : own.Say(said[i / 2].Subject, steps[i] == 3 ? null : $"{i}", said[i / 2]));
         var presses = 0;
-        while (Undo()) Assert.True(++presses <= steps.Length, "undo goes round in a circle");
-        Assert.Equal("", Standing);
+        while (own.Undo()) Assert.True(++presses <= steps.Length, "undo goes round in a circle");
+        Assert.Equal("", own.Standing);
     });
 }

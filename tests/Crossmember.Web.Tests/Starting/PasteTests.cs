@@ -56,7 +56,7 @@ public sealed class PasteTests : StartingShop
     public void A_list_that_went_in_after_a_conflict_cannot_be_taken_in_again()
     {
         var page = Previewed(Pasted("Part,Qty,Price\nTires 33 in,5,310\n"));
-        Assert.All(Desk.Shop.Store.Journal.Append([Desk.Stating.State("bracken", "tires", "tires-33-in", new() { ["title"] = "Theirs" }, Desk.Deciding.LastOn("bracken", "slots/tires/options/tires-33-in"), new("Ben", "there"))], Arrival.Online), o => Assert.True(o is AppendOutcome.Appended, o.ToString()));
+        Assert.All(Desk.Shop.Store.Journal.Append([Desk.Stating.State("bracken", "tires", "tires-33-in", new() { ["title"] = "Theirs", ["class"] = "replace", ["originality"] = 0.5 }, Desk.Deciding.LastOn("bracken", "slots/tires/options/tires-33-in"), new("Ben", "there"))], Arrival.Online), o => Assert.True(o is AppendOutcome.Appended, o.ToString()));
         page.FindAll("button").Single(b => b.TextContent.StartsWith("Take in 1 part", StringComparison.Ordinal)).Click();
         page.WaitForAssertion(() => Assert.Contains(page.FindAll("button"), b => b.TextContent == "Use mine"), TimeSpan.FromSeconds(30));
         page.FindAll("button").Single(b => b.TextContent == "Use mine").Click();

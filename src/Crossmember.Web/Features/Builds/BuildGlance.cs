@@ -36,7 +36,8 @@ public sealed record BuildGlance(
         var step = NextStep.Of(open, worst, marks, Count(Verdict.Fail), sheet);
         return new(build.Id, build.Title.Length > 0 ? build.Title : build.Id, build.Phase, build.Archived, build.Stopped, scenario, Words.Scenario(scenario, build),
             worst is null ? null : parts.Told(worst), Count(Verdict.Fail), Count(Verdict.Unknown), Count(Verdict.Caution), findings.Count, step.Says, step.Item,
-            parts.Trouble(findings), parts.FindOut(), parts.Undecided(), parts.Consent(), parts.Prices()) { IsReadOnly = open.IsReadOnly };
+            parts.Trouble(findings), parts.FindOut(), parts.Undecided(), parts.Consent(), parts.Prices())
+        { IsReadOnly = open.IsReadOnly };
     }
 
     /// <summary>A vehicle that has not been looked at yet.</summary>
@@ -46,7 +47,9 @@ public sealed record BuildGlance(
     /// <summary>A vehicle that cannot be worked out: that itself is in trouble.</summary>
     public static BuildGlance Broken(string id, string title, string why) => NotYet(id, title) with
     {
-        Worst = new("board/broken", Verdict.Fail, $"This vehicle cannot be worked out: {why}.", "Can it be worked out?", "", null, 0), Fails = 1, Next = "Verify the records, and bring the program up to date.",
+        Worst = new("board/broken", Verdict.Fail, $"This vehicle cannot be worked out: {why}.", "Can it be worked out?", "", null, 0),
+        Fails = 1,
+        Next = "Verify the records, and bring the program up to date.",
         Trouble = [new("board/broken", Verdict.Fail, $"This vehicle cannot be worked out: {why}.", "Can it be worked out?", "", null, 0)],
     };
 
