@@ -44,15 +44,14 @@ public sealed class TodayPageTests() : ShopPages(null)
         Assert.All(vehicle.QuerySelectorAll(".asks section"), s => Assert.True(s.QuerySelectorAll("li, p").Length > 0));
     }
 
+    /// <summary>1 fail, 31 unknown, 7 pass: pinned from <c>crossmember check bracken.json --scenario working --json</c> with final-drives short in it.</summary>
     [Fact]
     public void The_counts_are_those_of_the_sheet()
     {
         Import(Bracken.Json);
         Choose("final-drives", "short");
         var row = Assert.Single(Board.Rows());
-        var findings = BuildView.Of(Desk, "bracken")!.Sheet("working").Findings().Select(f => f.Finding.Verdict).ToList();
-        Assert.Equal((findings.Count(v => v == Engineering.Calculations.Verdict.Fail), findings.Count(v => v == Engineering.Calculations.Verdict.Unknown), findings.Count),
-            (row.Glance.Fails, row.Glance.Unknowns, row.Glance.Checks));
+        Assert.Equal((1, 31, 39), (row.Glance.Fails, row.Glance.Unknowns, row.Glance.Checks));
     }
 
     [Fact]
