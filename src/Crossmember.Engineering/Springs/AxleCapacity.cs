@@ -40,8 +40,8 @@ public sealed class AxleCapacity() : Calculation<AxleCapacity.Inputs, AxleCapaci
         [Input("mass of the unsprung parts of the axle", "kg", AtLeast = 0, High = 1500, Measure = HowToMeasureSprings.UnsprungMass)] UnitsNet.Mass? UnsprungMass,
         [Input("travel of the spring over travel of the wheel; without it 1, as on a solid axle", MoreThan = 0, Low = 0.3, High = 1.2, Measure = HowToMeasureSprings.MotionRatio)]
         Ratio? MotionRatio,
-        [Input("what one spring is rated for, at the spring", "kg", MoreThan = 0, High = 5000, Measure = "read the spring's tag or ask the spring works; a rating at the ground has half of the unsprung mass in it")]
-        UnitsNet.Mass? Rating);
+        [Input("what one spring is rated for, at the spring", "kg", MoreThan = 0, High = 5000,
+            Measure = "read the spring's tag or ask the spring works; a rating at the ground has half of the unsprung mass in it")] UnitsNet.Mass? Rating);
 
     public sealed record Result(
         [Output("what one spring carries", "kg")] UnitsNet.Mass? SpringLoad,

@@ -20,17 +20,19 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
     Formula = "roll per g = ms g hr / (Kf + Kr - ms g hr), hr from the roll axis to the center of the sprung mass; load moved on an axle = (K roll + g (ms z + mu r)) / track per g",
     Validity = "Steady bend on level ground, small angles, both wheels of each axle down, tires and frame taken as stiff: a soft tire and a twisting frame add to the lean, "
         + "as do wind, ruts and a slope. A lifted wheel is not yet a rollover, but the figures end there.",
-    Sources = ["Moments about the roll axis, derived (docs/derivations/springs.md)"],
+    Sources = ["Moments about the roll axis, derived (docs/derivations/springs.md)", "8 deg of lean per g: common practice, no source"],
     Checks =
     [
         new("stable", Sense.AtLeast, "Do the springs hold the body up at all?"),
+        new("lean", Sense.AtMost, "Does it lean no more than such vehicles do?"),
         new("lift", Sense.AtLeast, "Do the inside wheels stay down in the hardest bend asked for?"),
     ],
     Trends =
     [
         new("centerHeight", "rollPerGee", '+', 0.6, 1.1), new("frontStiffness", "rollPerGee", '-', 300, 3000), new("rearStiffness", "rollPerGee", '-', 300, 3000),
         new("frontLoad", "rollPerGee", '+', 700, 1800), new("rearLoad", "rollPerGee", '+', 700, 2500), new("frontRollCenter", "rollPerGee", '-', 200, 600),
-        new("rearRollCenter", "rollPerGee", '-', 200, 600), new("frontTrack", "frontTransfer", '-', 1300, 1900), new("rearTrack", "rearTransfer", '-', 1300, 1900), new("lateral", "roll", '+', 0.1, 0.6),
+        new("rearRollCenter", "rollPerGee", '-', 200, 600), new("frontTrack", "frontTransfer", '-', 1300, 1900), new("rearTrack", "rearTransfer", '-', 1300, 1900),
+        new("lateral", "roll", '+', 0.1, 0.6),
     ],
     NoTrends =
     [
@@ -58,6 +60,9 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
 {
     private const string HowTrack = "tape between the tread centers of the two tires", HowRadius = "tape from level ground to the hub center with the weight on",
         HowStiffness = "comes from spring rate and spring base";
+
+    /// <summary>Degrees per g; trucks lean 5 to 8. Common practice, no source.</summary>
+    private const double Most = 8;
 
     public sealed record Inputs(
         [Input("height of the center of gravity over the ground", "m", MoreThan = 0, Low = 0.3, High = 2,
@@ -94,21 +99,30 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
             return null;
         }
         var body = new RollBalance(front, rear, x.CenterHeight.Meters);
-        w.Line("hr", "(M h - mu r) / ms - roll axis", $"center {x.CenterHeight.Meters} m, sprung {body.Sprung} kg", 1000 * body.Arm, "mm");
+        w.Line("hr", "(M h - mu r - ms z) / ms",
+            $"({front.Load + rear.Load} x {body.CenterHeight} - {front.Unsprung} x {front.Radius} - {rear.Unsprung} x {rear.Radius} - {front.Sprung} x {front.RollCenter} - {rear.Sprung} x {rear.RollCenter}) / {body.Sprung}",
+            1000 * body.Arm, "mm");
         w.Line("K", "Kf + Kr - ms g hr", $"{front.Stiffness} + {rear.Stiffness} - {body.Sprung} x {Gravity} x {body.Arm}", body.Holding, "N m/rad");
         w.AtLeast("stable", body.Holding * Math.PI / 180, 0, "N m/deg", body.Holding <= 0
             ? "The weight leans out faster than springs and bars hold it: the body would fall over by itself. Stiffer springs set wider, an anti-roll bar, or a lower load."
-            : $"Springs and bars hold {(front.Stiffness + rear.Stiffness) * Math.PI / 180:0} N m for each degree of lean; the weight that leans out takes {body.Sprung * Gravity * body.Arm * Math.PI / 180:0} N m.",
-            "statics");
+            : $"Springs and bars hold {(front.Stiffness + rear.Stiffness) * Math.PI / 180:0} N m for each degree of lean; "
+                + $"the weight that leans out takes {body.Sprung * Gravity * body.Arm * Math.PI / 180:0} N m.", "statics");
         if (body.Holding <= 0) return null;
         double a = x.Lateral.DecimalFractions, perGee = body.RollPerGee, lift = Math.Min(body.LiftAt(front), body.LiftAt(rear)); // g, rad, g
         w.Line("roll", "ms g hr / K", $"{body.Sprung} x {Gravity} x {body.Arm} / {body.Holding}", perGee * 180 / Math.PI, "deg");
-        w.Line("dWf", "(Kf roll + g (ms z + mu r)) a / Tf", $"({front.Stiffness} x {perGee} + ...) x {a} / {front.Track}", body.TransferPerGee(front) * a, "N");
-        w.Line("dWr", "(Kr roll + g (ms z + mu r)) a / Tr", $"({rear.Stiffness} x {perGee} + ...) x {a} / {rear.Track}", body.TransferPerGee(rear) * a, "N");
+        Moved(w, "dWf", body, front, a);
+        Moved(w, "dWr", body, rear, a);
+        w.AtMost("lean", perGee * 180 / Math.PI, Most, "deg", perGee * 180 / Math.PI <= Most
+            ? $"It would lean {perGee * 180 / Math.PI:0.#} deg under 1 g."
+            : $"It would lean {perGee * 180 / Math.PI:0.#} deg under 1 g; {Most} deg is already soft: an anti-roll bar, springs set wider or stiffer, or a lower load.", Practice, beyond: Verdict.Caution);
         Lift(w, body, a, perGee, lift);
         return new(Angle.FromRadians(perGee), Angle.FromRadians(perGee * a), Ratio.FromDecimalFractions(front.Stiffness / (front.Stiffness + rear.Stiffness)),
             Transfer(body, front, a), Transfer(body, rear, a), double.IsFinite(lift) ? Ratio.FromDecimalFractions(lift) : null);
     }
+
+    private static void Moved(Worksheet w, string symbol, RollBalance body, RollingAxle axle, double a) =>
+        w.Line(symbol, "(K roll + g (ms z + mu r)) a / T",
+            $"({axle.Stiffness} x {body.RollPerGee} + {Gravity} x ({axle.Sprung} x {axle.RollCenter} + {axle.Unsprung} x {axle.Radius})) x {a} / {axle.Track}", body.TransferPerGee(axle) * a, "N");
 
     private static void Lift(Worksheet w, RollBalance body, double a, double perGee, double lift)
     {

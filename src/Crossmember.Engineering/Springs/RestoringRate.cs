@@ -30,7 +30,8 @@ public sealed class RestoringRate() : Calculation<RestoringRate.Inputs, Restorin
     ],
     NoTrends =
     [
-        new("loads", "the heaviest and the lightest pull apart"), new("wheelRate", "only compared with the result"), new("leafRate", "turns the rate found into leaves"), new("leaves", "whole leaves only"), new("fullLength", "whole leaves only"),
+        new("loads", "the heaviest and the lightest pull apart"), new("wheelRate", "only compared with the result"), new("leafRate", "turns the rate found into leaves"),
+        new("leaves", "whole leaves only"), new("fullLength", "whole leaves only"),
     ],
     Examples =
     [

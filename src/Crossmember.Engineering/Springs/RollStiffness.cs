@@ -18,7 +18,7 @@ public sealed class RollStiffness() : Calculation<RollStiffness.Inputs, RollStif
     Title = "Roll stiffness of an axle",
     Purpose = "What holds the body upright in a bend: springs set far apart hold it much better than stiff ones close together, and an anti-roll bar helps without making the ride harder.",
     Formula = "K = k s^2 / 2 + bar, k the spring at each side, s from spring to spring",
-    Validity = "Solid axle with upright springs and small angles; tires, bushes and the twist of leaves, which adds a little, are left out. For independent wheels take the track for s.",
+    Validity = "Solid axle with upright springs and small angles; tires, bushes and the twist of leaves, which adds a little, are left out, and so is a helper that touches on the outside. For independent wheels take the track for s.",
     Sources = ["Moments of two springs about the middle of the axle, derived (docs/derivations/springs.md)"],
     Trends = [new("wheelRate", "rollStiffness", '+', 10, 150), new("springBase", "rollStiffness", '+', 500, 1600), new("bar", "rollStiffness", '+', 20, 1000)],
     Examples =

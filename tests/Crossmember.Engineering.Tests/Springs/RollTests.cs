@@ -72,6 +72,13 @@ public class RollTests
         Assert.Equal("unknown", r.Verdict("lift"));
     }
 
+    // 8 deg per g is soft for a truck (common practice, no source), never worse than a caution: 9806.65 (1 + 1 / 0.13963) = 80042 N m/rad, 698.5 N m/deg each axle.
+    [Theory]
+    [InlineData(700, "pass")]
+    [InlineData(697, "caution")]
+    public void A_body_that_leans_a_lot_gets_a_caution(double stiffness, string verdict) =>
+        Assert.Equal(verdict, new Truck(1200, 1200, stiffness, stiffness, 0.9, 1.5, 0.5).Run().Verdict("lean"));
+
     // At the sideways acceleration told, an inside wheel carries nothing: its half of the axle has moved over.
     [Fact]
     public void The_lift_told_is_where_a_wheel_carries_nothing() => s_trucks.Sample(t =>
