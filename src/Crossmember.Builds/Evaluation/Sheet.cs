@@ -83,6 +83,9 @@ public sealed class Sheet
 
     public required Totals Totals { get; init; }
 
+    /// <summary>What the mass is made of.</summary>
+    public required Ledger Ledger { get; init; }
+
     /// <summary>The state of a key by name, or null where it does not exist.</summary>
     public KeyState? Key(string name) => Plan.Space.KeyId(name) is >= 0 and var k && Keys[k].Exists ? Keys[k] : null;
 
