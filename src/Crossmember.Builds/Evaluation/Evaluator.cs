@@ -47,7 +47,8 @@ internal sealed class Evaluator
         _findings.OfDifferences(_keys);
         var totals = Totals.Of(_plan, _inEffect, _shop, _ledger.BareMass());
         _findings.OfTotals(totals);
-        _findings.OfWeighings(_ledger, ScaleComparison.All(_plan, _build, _ledger));
+        var scale = ScaleComparison.All(_plan, _build, _ledger);
+        _findings.OfWeighings(_ledger, scale);
         return new(_plan, _build, _shop, _scenario, _choices)
         {
             InEffect = _inEffect,
@@ -57,6 +58,7 @@ internal sealed class Evaluator
             ModelFindings = _findings.Sorted(),
             Totals = totals,
             Ledger = _ledger,
+            Scale = scale,
         };
     }
 
