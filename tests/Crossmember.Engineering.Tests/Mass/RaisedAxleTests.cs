@@ -65,8 +65,13 @@ public class RaisedAxleTests
             double front = Normal(kg), rear = Normal(kg);
             return (exact with
             {
-                Level = exact.Level + front, Mass = exact.Mass + front + rear, Raised = exact.Raised + Normal(kg), Raise = exact.Raise + Normal(t),
-                RadiusDown = 0.4 + Normal(t), RadiusUp = 0.4 + Normal(t), Wheelbase = 2.56 + Normal(t),
+                Level = exact.Level + front,
+                Mass = exact.Mass + front + rear,
+                Raised = exact.Raised + Normal(kg),
+                Raise = exact.Raise + Normal(t),
+                RadiusDown = 0.4 + Normal(t),
+                RadiusUp = 0.4 + Normal(t),
+                Wheelbase = 2.56 + Normal(t),
             }).Height;
         }).ToList();
         var mean = heights.Average();
