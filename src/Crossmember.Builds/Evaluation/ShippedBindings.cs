@@ -10,11 +10,11 @@ public static class ShippedBindings
     private const string Total = "mass.{condition}.total", MomentX = "mass.{condition}.moment-x", MomentY = "mass.{condition}.moment-y", Wheelbase = "vehicle.wheelbase";
     private const string Wheel = "wheel.{axle}.{side}.";
 
-    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All];
+    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. SteeringBindings.All];
 
     private static IEnumerable<Binding> Tires() =>
     [
-        Bind("tires.dimensions", ["axle", "side"], [("size", Wheel + "tire.size")], [("diameter", Wheel + "tire.diameter")]),
+        Bind("tires.dimensions", ["axle", "side"], [("size", Wheel + "tire.size")], [("diameter", Wheel + "tire.diameter"), ("width", Wheel + "tire.width")]),
         Bind("tires.service-description", ["axle", "side"],
             [("serviceDescription", Wheel + "tire.service-description"), ("cruiseSpeed", Cruise)], [("loadRating", Wheel + "tire.load-rating")]),
         Bind("tires.axle-diameter", ["axle"], [("diameters", "wheel.{axle}.*.tire.diameter")], [("diameter", "axle.{axle}.tire-diameter")]),

@@ -20,7 +20,7 @@ public sealed class DragLinkAngle() : Calculation<DragLinkAngle.Inputs, DragLink
     Validity = "Straight ahead with the weight on the wheels. A change of ride height moves the arm's ball straight down; the link keeps the length it was measured with.",
     Sources = ["Geometry, derived (docs/derivations/steering-linkage.md)", "Limit of 10 deg at ride height: common practice, no source"],
     Checks = [new("angle", Sense.AtMost, "Does the drag link lie flat enough at ride height?")],
-    Trends = [new("rideHeight", "angle", '+', 200, 400), new("pointsRideHeight", "angle", '-', 100, 190)],
+    Trends = [new("rideHeights", "angle", '+', 200, 400), new("pointsRideHeight", "angle", '-', 100, 190)],
     NoTrends =
     [
         new("pitmanX", "as the ball at the arm, taken together with it"), new("pitmanY", "as the ball at the arm, taken together with it"), new("armX", "lengthens or shortens the link"),
@@ -31,7 +31,7 @@ public sealed class DragLinkAngle() : Calculation<DragLinkAngle.Inputs, DragLink
         new(new Dictionary<string, string>
             {
                 ["pitmanX"] = "-20 in", ["pitmanY"] = "-16 in", ["pitmanZ"] = "0 in", ["armX"] = "12 in", ["armY"] = "-16 in", ["armZ"] = "-4 in", ["pointsRideHeight"] = "7 in",
-                ["rideHeight"] = "9 in",
+                ["rideHeights"] = """{"empty":"9 in","touring":"8.5 in"}""",
             },
             new Dictionary<string, double> { ["angle"] = 10.7225, ["length"] = 32.249 }, 0.0002, "sqrt(32^2 + 4^2) = 32.249 in; asin(6 / 32.249) = 10.7225 deg, by hand", Provenance.Derived),
     ],
@@ -52,18 +52,24 @@ public sealed class DragLinkAngle() : Calculation<DragLinkAngle.Inputs, DragLink
         [Input("steering arm's ball right of the center line", "mm", Measure = HowToMeasureSteering.ArmBall)] Length ArmY,
         [Input("steering arm's ball over the frame datum when it was measured", "mm", Measure = HowToMeasureSteering.ArmBall)] Length ArmZ,
         [Input("frame datum over axle center when it was measured", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.PointsRideHeight)] Length PointsRideHeight,
-        [Input("frame datum over axle center now", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.RideHeight)] Length RideHeight);
+        [Input("frame datum over axle center in each condition", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.RideHeight)] Members<Length> RideHeights);
 
     public sealed record Result(
-        [Output("angle of the drag link to the level", "deg")] Angle? Angle,
+        [Output("steepest angle of the drag link to the level, of all conditions", "deg")] Angle? Angle,
         [Output("length of the drag link, ball to ball", "in")] Length Length);
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
         Point3 pitman = LinkagePoints.Of(x.PitmanX, x.PitmanY, x.PitmanZ), arm = LinkagePoints.Of(x.ArmX, x.ArmY, x.ArmZ);
-        double length = (pitman - arm).Length, fallen = (x.RideHeight - x.PointsRideHeight).Meters, high = pitman.Z - arm.Z + fallen; // m
+        var length = (pitman - arm).Length; // m
         w.Line("l", "ball to ball", $"from {pitman.X}, {pitman.Y}, {pitman.Z} to {arm.X}, {arm.Y}, {arm.Z}", 1000 * length, "mm");
-        w.Line("h", "height of pitman ball over arm ball", $"{pitman.Z} - {arm.Z} + {fallen}", 1000 * high, "mm");
+        var (condition, high) = (x.RideHeights.Items[0].Name, 0.0); // m
+        foreach (var (name, height) in x.RideHeights.Items)
+        {
+            var h = pitman.Z - arm.Z + (height - x.PointsRideHeight).Meters;
+            w.Line($"h {name}", "height of pitman ball over arm ball", $"{pitman.Z} - {arm.Z} + {height.Meters} - {x.PointsRideHeight.Meters}", 1000 * h, "mm");
+            if (Math.Abs(h) > Math.Abs(high)) (condition, high) = (name, h);
+        }
         if (length == 0 || Math.Abs(high) >= length)
         {
             w.Answer("angle", Verdict.Fail, $"The balls would stand {1000 * Math.Abs(high):0} mm over each other on a drag link of {1000 * length:0} mm: measure both balls and the ride heights again.");
@@ -71,8 +77,8 @@ public sealed class DragLinkAngle() : Calculation<DragLinkAngle.Inputs, DragLink
         }
         var a = TurnGeometry.Degrees(Math.Asin(Math.Abs(high) / length)); // deg
         w.Line("a", "asin(|h| / l)", $"asin({Math.Abs(high)} / {length})", a, "deg");
-        w.AtMost("angle", a, Flat, "deg", a <= Flat ? $"At ride height the drag link stands at {a:0.#} deg; up to {Flat:0} deg is usual."
-            : $"At ride height the drag link stands at {a:0.#} deg; more than {Flat:0} deg steers on bumps and eats lock: a dropped pitman arm or a raised steering arm is needed.",
+        w.AtMost("angle", a, Flat, "deg", a <= Flat ? $"At ride height ({condition}) the drag link stands at {a:0.#} deg; up to {Flat:0} deg is usual."
+            : $"At ride height ({condition}) the drag link stands at {a:0.#} deg; more than {Flat:0} deg steers on bumps and eats lock: a dropped pitman arm or a raised steering arm is needed.",
             "common practice, no source", beyond: Verdict.Caution);
         return new(UnitsNet.Angle.FromDegrees(a), Length.FromMeters(length));
     }

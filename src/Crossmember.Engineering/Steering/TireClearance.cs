@@ -24,14 +24,14 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
     Checks =
     [
         new("lock", Sense.AtLeast, "Does the tire clear frame and spring at full lock?", "lockGap"),
-        new("fender", Sense.AtLeast, "Does the tire clear the fender at full bump?", "fenderGap", "bumpTravel"),
-        new("linkage", Sense.AtLeast, "Do drag link and tie rod clear spring and frame at full bump?", "linkageGap", "bumpTravel"),
+        new("fender", Sense.AtLeast, "Does the tire clear the fender at full bump?", "fenderGap", "surveyRideHeight", "rideHeights", "bumpTravels"),
+        new("linkage", Sense.AtLeast, "Do drag link and tie rod clear spring and frame at full bump?", "linkageGap", "surveyRideHeight", "rideHeights", "bumpTravels"),
     ],
     Trends =
     [
-        new("lockGap", "atLock", '+', 0, 100), new("fenderGap", "underFender", '+', 50, 250), new("linkageGap", "atLinkage", '+', 50, 250), new("bumpTravel", "underFender", '-', 20, 150),
+        new("lockGap", "atLock", '+', 0, 100), new("fenderGap", "underFender", '+', 50, 250), new("linkageGap", "atLinkage", '+', 50, 250), new("bumpTravels", "underFender", '-', 20, 150),
         new("surveyDiameter", "underFender", '+', 27, 36), new("surveyWidth", "atLock", '+', 6, 14), new("surveyOffset", "atLock", '+', -50, 50), new("offsets", "atLock", '-', -50, 50),
-        new("fittedDiameter", "underFender", '-', 27, 36), new("widths", "atLock", '-', 6, 14), new("linkageShare", "atLinkage", '-', 0.3, 1), new("rideHeight", "underFender", '+', 150, 300),
+        new("fittedDiameter", "underFender", '-', 27, 36), new("widths", "atLock", '-', 6, 14), new("linkageShare", "atLinkage", '-', 0.3, 1), new("rideHeights", "underFender", '+', 150, 300),
         new("surveyRideHeight", "underFender", '-', 150, 300),
     ],
     NoTrends = [new("innerAngles", "turns width into radius: either may be the one that changed")],
@@ -41,7 +41,7 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
             {
                 ["surveyDiameter"] = "31 in", ["surveyWidth"] = "10 in", ["surveyOffset"] = "0 mm", ["fittedDiameter"] = "33 in", ["widths"] = """{"left":"11 in","right":"11 in"}""",
                 ["offsets"] = """{"left":"0 mm","right":"0 mm"}""", ["innerAngles"] = """{"left":"35 deg","right":"33 deg"}""", ["lockGap"] = "40 mm", ["fenderGap"] = "140 mm", ["linkageGap"] = "95 mm",
-                ["surveyRideHeight"] = "180 mm", ["rideHeight"] = "180 mm", ["bumpTravel"] = "80 mm", ["linkageShare"] = "1",
+                ["surveyRideHeight"] = "180 mm", ["rideHeights"] = """{"touring":"180 mm"}""", ["bumpTravels"] = """{"touring":"80 mm"}""", ["linkageShare"] = "1",
             },
             new Dictionary<string, double> { ["atLock"] = 15.028, ["underFender"] = 34.6, ["atLinkage"] = 15, ["least"] = 15 }, 0.0002,
             "40 - 12.7 cos 35 - 25.4 sin 35 = 40 - 10.403 - 14.569; 140 - 80 - 25.4; 95 - 80; by hand", Provenance.Derived),
@@ -69,9 +69,9 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
         [Input("gap over the tire to fender or inner fender at ride height, at the survey", "mm", AtLeast = 0, High = 500, Measure = "measure straight up from the tread, weight on the wheels")] Length? FenderGap,
         [Input("least gap over drag link and tie rod at ride height, at the survey", "mm", AtLeast = 0, High = 500, Measure = "measure straight up from drag link and tie rod to spring, pan and frame")] Length? LinkageGap,
         [Input("share of the axle's travel by which that gap closes", MoreThan = 0, High = 1, Default = 1, Measure = "1 for a tie rod at the axle, about 0.5 for the middle of a drag link")] Ratio LinkageShare,
-        [Input("frame datum over axle center at the survey", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.PointsRideHeight)] Length SurveyRideHeight,
-        [Input("frame datum over axle center now", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.RideHeight)] Length RideHeight,
-        [Input("travel from ride height to the bump stop", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.BumpTravel)] Length? BumpTravel);
+        [Input("frame datum over axle center at the survey", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.PointsRideHeight)] Length? SurveyRideHeight,
+        [Input("frame datum over axle center in each condition", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.RideHeight)] Members<Length>? RideHeights,
+        [Input("travel from ride height to the bump stop in each condition", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.BumpTravel)] Members<Length>? BumpTravels);
 
     public sealed record Result(
         [Output("left between tire and frame or spring at full lock", "mm")] Length? AtLock,
@@ -92,8 +92,7 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
         if (x.Offsets is null && x.LockGap is not null) w.Caution("The offset of the wheels fitted is not known: it is taken as at the survey. Wheels set farther out clear the spring and lean on the kingpins.");
         double? lockLeft = x.LockGap?.Millimeters - (((dW / 2) + dET) * Math.Cos(d * Math.PI / 180)) - (dR * Math.Sin(d * Math.PI / 180)); // mm
         if (lockLeft is { } l) w.Line("lock", "gap - (dW / 2 + dET) cos d - dR sin d", $"{x.LockGap!.Value.Millimeters} - ({dW} / 2 + {dET}) cos {d} - {dR} sin {d}", l, "mm");
-        double? rise = x.BumpTravel is { } bump ? (x.SurveyRideHeight - x.RideHeight + bump).Millimeters : null, under = x.FenderGap?.Millimeters - rise - dR; // mm
-        if (rise is { } s) w.Line("s", "ride height at the survey - ride height + bump travel", $"{x.SurveyRideHeight.Millimeters} - {x.RideHeight.Millimeters} + {x.BumpTravel!.Value.Millimeters}", s, "mm");
+        double? rise = Rise(x, w), under = x.FenderGap?.Millimeters - rise - dR; // mm
         if (under is { } u) w.Line("fender", "gap - s - dR", $"{x.FenderGap!.Value.Millimeters} - {rise!.Value} - {dR}", u, "mm");
         var linkage = x.LinkageGap?.Millimeters - (rise * x.LinkageShare.DecimalFractions); // mm
         if (linkage is { } g) w.Line("linkage", "gap - share x s", $"{x.LinkageGap!.Value.Millimeters} - {x.LinkageShare.DecimalFractions} x {rise!.Value}", g, "mm");
@@ -102,6 +101,20 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
         Judge(w, "linkage", linkage, "over drag link and tie rod at full bump");
         var all = new[] { lockLeft, under, linkage }.OfType<double>().ToList();
         return new(Of(lockLeft), Of(under), Of(linkage), all.Count > 0 ? Of(all.Min()) : null);
+    }
+
+    /// <summary>How far the axle rises from where it stood at the survey to its stop, mm: the farthest of the conditions.</summary>
+    private static double? Rise(Inputs x, Worksheet w)
+    {
+        if (x is not { SurveyRideHeight: { } survey, RideHeights: { } heights, BumpTravels: { } travels }) return null;
+        double? farthest = null;
+        foreach (var ((condition, height), (_, travel)) in heights.Items.Zip(travels.Items))
+        {
+            var s = (survey - height + travel).Millimeters;
+            w.Line($"s {condition}", "ride height at the survey - ride height + bump travel", $"{survey.Millimeters} - {height.Millimeters} + {travel.Millimeters}", s, "mm");
+            farthest = Math.Max(farthest ?? s, s);
+        }
+        return farthest;
     }
 
     private static void Judge(Worksheet w, string check, double? left, string where)

@@ -164,11 +164,11 @@ public class LinkageSolverTests
         Assert.Equal(("unknown", "pass"), (r.Verdict("total"), r.Verdict("gradient")));
     }
 
-    // Derived: sqrt(32^2 + 4^2) = 32.249 in; level 0; 2 in lower axle: asin(6 / 32.249) = 10.7225 deg.
+    // Derived: sqrt(32^2 + 4^2) = 32.249 in; 2 in lower axle: asin(6 / 32.249) = 10.7225 deg.
     [Theory]
     [InlineData(7, 7.125, "pass")]
     [InlineData(9, 10.7225, "caution")]
-    [InlineData(3, 0, "pass")]
+    [InlineData(6, 7.125, "pass")]
     public void The_drag_link_steepens_with_the_ride_height(double ride, double angle, string verdict)
     {
         var r = Angle(ride);
@@ -185,7 +185,7 @@ public class LinkageSolverTests
     }
 
     private static JsonObject Angle(double ride) => Door.Run("steering.drag-link-angle", $$"""
-        {"pitmanX":"-20 in","pitmanY":"-16 in","pitmanZ":"0 in","armX":"12 in","armY":"-16 in","armZ":"-4 in","pointsRideHeight":"7 in","rideHeight":"{{ride:R}} in"}
+        {"pitmanX":"-20 in","pitmanY":"-16 in","pitmanZ":"0 in","armX":"12 in","armY":"-16 in","armZ":"-4 in","pointsRideHeight":"7 in","rideHeights":{"empty":"{{ride:R}} in","touring":"7 in"} }
         """);
 
     private static string Travel(double t) => $"\"bumpTravel\":\"{Math.Max(0, t):R} mm\",\"droopTravel\":\"{Math.Max(0, -t):R} mm\"";

@@ -24,7 +24,7 @@ public class TireClearanceTests
     [Fact]
     public void The_same_tire_leaves_what_was_measured()
     {
-        var r = Clear(31, 10, 10, 31, 10, ",\"offsets\":{\"left\":\"10 mm\",\"right\":\"10 mm\"},\"lockGap\":\"40 mm\",\"fenderGap\":\"140 mm\",\"linkageGap\":\"95 mm\",\"bumpTravel\":\"0 mm\"");
+        var r = Clear(31, 10, 10, 31, 10, ",\"offsets\":{\"left\":\"10 mm\",\"right\":\"10 mm\"},\"lockGap\":\"40 mm\",\"fenderGap\":\"140 mm\",\"linkageGap\":\"95 mm\",\"bumpTravels\":{\"touring\":\"0 mm\"}");
         r.Gives("atLock", 40, 1e-9);
         r.Gives("underFender", 140, 1e-9);
         r.Gives("atLinkage", 95, 1e-9);
@@ -36,7 +36,7 @@ public class TireClearanceTests
     public void A_lift_that_keeps_the_stop_leaves_the_same_at_full_bump()
     {
         const string gaps = ",\"fenderGap\":\"140 mm\",\"linkageGap\":\"95 mm\"";
-        JsonObject one = Clear(31, 10, 0, 33, 10, gaps + ",\"bumpTravel\":\"80 mm\""), lifted = Clear(31, 10, 0, 33, 10, gaps + ",\"bumpTravel\":\"100 mm\"", ride: 200);
+        JsonObject one = Clear(31, 10, 0, 33, 10, gaps + ",\"bumpTravels\":{\"touring\":\"80 mm\"}"), lifted = Clear(31, 10, 0, 33, 10, gaps + ",\"bumpTravels\":{\"touring\":\"100 mm\"}", ride: 200);
         Assert.Equal(one.Number("underFender")!.Value, lifted.Number("underFender")!.Value, 1e-9);
         Assert.Equal(one.Number("atLinkage")!.Value, lifted.Number("atLinkage")!.Value, 1e-9);
         one.Gives("underFender", 140 - 80 - 25.4, 1e-9);
@@ -49,7 +49,7 @@ public class TireClearanceTests
     [InlineData(36, "fail")] // -3.5 mm
     public void What_is_left_is_judged(double diameter, string verdict)
     {
-        var r = Clear(31, 10, 0, diameter, 10, ",\"fenderGap\":\"140 mm\",\"bumpTravel\":\"80 mm\"");
+        var r = Clear(31, 10, 0, diameter, 10, ",\"fenderGap\":\"140 mm\",\"bumpTravels\":{\"touring\":\"80 mm\"}");
         Assert.Equal(verdict, r.Verdict("fender"));
         Assert.Contains(verdict == "fail" ? "It touches" : "mm are left", r.Finding("fender")["text"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.Equal("unknown", r.Verdict("lock"));
@@ -57,8 +57,15 @@ public class TireClearanceTests
     }
 
     [Fact]
+    public void The_condition_that_lets_the_axle_rise_farthest_counts()
+    {
+        const string two = ",\"fenderGap\":\"140 mm\",\"bumpTravels\":{\"empty\":\"90 mm\",\"touring\":\"70 mm\"},\"rideHeights\":{\"empty\":\"180 mm\",\"touring\":\"165 mm\"}";
+        Clear(31, 10, 0, 31, 10, two, ride: null).Gives("underFender", 140 - 90, 1e-9);
+    }
+
+    [Fact]
     public void The_middle_of_a_drag_link_closes_by_half() =>
-        Clear(31, 10, 0, 31, 10, ",\"linkageGap\":\"95 mm\",\"bumpTravel\":\"80 mm\",\"linkageShare\":0.5").Gives("atLinkage", 55, 1e-9);
+        Clear(31, 10, 0, 31, 10, ",\"linkageGap\":\"95 mm\",\"bumpTravels\":{\"touring\":\"80 mm\"},\"linkageShare\":0.5").Gives("atLinkage", 55, 1e-9);
 
     [Fact]
     public void Wheels_of_unknown_offset_are_taken_as_at_the_survey_and_it_is_said()
@@ -68,8 +75,8 @@ public class TireClearanceTests
         Assert.Equal(r.Number("atLock"), Clear(31, 10, 25, 33, 11, ",\"lockGap\":\"60 mm\",\"offsets\":{\"left\":\"25 mm\",\"right\":\"25 mm\"}").Number("atLock"));
     }
 
-    private static JsonObject Clear(double D0, double W0, double ET0, double D, double W, string more, double lockTo = 35, double ride = 180) => Door.Run("steering.clearance", $$"""
+    private static JsonObject Clear(double D0, double W0, double ET0, double D, double W, string more, double lockTo = 35, double? ride = 180) => Door.Run("steering.clearance", $$"""
         {"surveyDiameter":"{{D0:R}} in","surveyWidth":"{{W0:R}} in","surveyOffset":"{{ET0:R}} mm","fittedDiameter":"{{D:R}} in","widths":{"left":"{{W:R}} in","right":"{{W:R}} in"},
-         "innerAngles":{"left":"{{lockTo:R}} deg","right":"{{lockTo:R}} deg"},"surveyRideHeight":"180 mm","rideHeight":"{{ride:R}} mm"{{more}}}
+         "innerAngles":{"left":"{{lockTo:R}} deg","right":"{{lockTo:R}} deg"},"surveyRideHeight":"180 mm"{{(ride is { } mm ? $",\"rideHeights\":{{\"touring\":\"{mm:R} mm\"}}" : "")}}{{more}}}
         """);
 }
