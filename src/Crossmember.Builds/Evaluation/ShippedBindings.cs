@@ -11,11 +11,13 @@ public static class ShippedBindings
     private const string Wheel = "wheel.{axle}.{side}.";
 
     public static IReadOnlyList<Binding> All { get; } =
-        [.. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. StabilityBindings.All, .. SpringBindings.All];
+    [
+        .. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. StabilityBindings.All, .. SpringBindings.All, .. SteeringBindings.All,
+    ];
 
     private static IEnumerable<Binding> Tires() =>
     [
-        Bind("tires.dimensions", ["axle", "side"], [("size", Wheel + "tire.size")], [("diameter", Wheel + "tire.diameter")]),
+        Bind("tires.dimensions", ["axle", "side"], [("size", Wheel + "tire.size")], [("diameter", Wheel + "tire.diameter"), ("width", Wheel + "tire.width")]),
         Bind("tires.service-description", ["axle", "side"],
             [("serviceDescription", Wheel + "tire.service-description"), ("cruiseSpeed", Cruise)], [("loadRating", Wheel + "tire.load-rating")]),
         Bind("tires.axle-diameter", ["axle"], [("diameters", "wheel.{axle}.*.tire.diameter")], [("diameter", "axle.{axle}.tire-diameter")]),
