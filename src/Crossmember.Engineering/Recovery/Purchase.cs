@@ -118,17 +118,18 @@ public sealed class Purchase() : Calculation<Purchase.Inputs, Purchase.Result>(n
 
     private static void Judge(Worksheet w, Rigged r, bool reaches, double out_, double usable)
     {
-        var rope = $"{Recovery.Tackle.Told(r.Parts)} takes {WinchLayers.Feet(out_)} of rope";
+        var told = Recovery.Tackle.Told(r.Parts);
+        var rope = $"{char.ToUpperInvariant(told[0])}{told[1..]} {(r.Parts > 2 ? "take" : "takes")} {WinchLayers.Feet(out_)} of rope";
         if (!reaches)
         {
-            w.Answer("rigging", Verdict.Fail, $"{char.ToUpperInvariant(rope[0])}{rope[1..]}, and only {WinchLayers.Feet(Math.Max(0, usable))} may be paid out: "
+            w.Answer("rigging", Verdict.Fail, $"{rope}, and only {WinchLayers.Feet(Math.Max(0, usable))} may be paid out: "
                 + "a nearer anchor, a longer rope, or an extension.", r.Fall / 1000, "kN");
             return;
         }
         double fall = r.Fall / 1000, allowed = r.Capacity / 1000 / r.Margin; // kN
         var later = Math.Min(allowed, r.FullDrum / 1000) / r.Spread;
         w.AtMost("rigging", fall, allowed, "kN",
-            $"With {rope} the winch line carries {fall:0.0} kN; on that layer the winch pulls {r.Capacity / 1000:0.0} kN, {allowed:0.0} kN with a margin of {r.Margin:0.##}."
+            $"{rope}, with {fall:0.0} kN in the winch line; on that layer the winch pulls {r.Capacity / 1000:0.0} kN, {allowed:0.0} kN with a margin of {r.Margin:0.##}."
             + (fall <= allowed && fall > later ? $" On the full drum it pulls {r.FullDrum / 1000:0.0} kN, and the ground may hold more than the likely figure: have another block at hand." : ""),
             "margin: common practice, no source", watch: later);
     }
