@@ -67,7 +67,10 @@ public sealed class MassPicture(VehicleShape shape, double width)
     /// <summary>The area of a mark is as the mass, down to the smallest that can be seen.</summary>
     public double Radius(double? kilograms) => Math.Max(Smallest * Math.Sqrt(width / Wide), PerRootKilogram * width / Wide * Math.Sqrt(kilograms ?? 0));
 
-    public double FontSize => width < 500 ? 10.5 : 12.5;
+    /// <summary>There is room for the numbers of small marks.</summary>
+    public bool IsWide => width >= 500;
+
+    public double FontSize => IsWide ? 12.5 : 10.5;
 
     public (double X, double Y) Side(Place at) => (Across(_frame.X(at.X)), Math.Clamp(_frame.SideY(at.Z), 6, _frame.Side.Height - 6));
 
