@@ -32,7 +32,7 @@ public sealed class Ledger
         var weighing = Weighings[^1];
         var fitted = Choices.Of(build, weighing.Fitted);
         _weighed = WeighedState.Of(plan, build, weighing, fitted);
-        _onBoardThen = [.. OnBoard.Of(build, weighing).Select(i => LedgerEntry.Of(LedgerPart.NoLongerOnBoard, i.Owner, null, i.Item))];
+        _onBoardThen = [.. OnBoard.Of(build, weighing).Select(i => LedgerEntry.Of(LedgerPart.WasAboard, i.Owner, null, i.Item))];
         _changes = SlotChanges.Between(plan, build, _weighed.Sum, s => plan.Compiled(build, s, fitted[s.Id]), s => inEffect[plan.SlotId(s.Id)]!);
         foreach (var slot in _changes.Changed) _rests.Add(plan.SlotLeaf(plan.SlotId(slot)));
         foreach (var entry in _changes.Entries.Where(e => e.Basis > _basis)) _basis = entry.Basis;
@@ -54,8 +54,8 @@ public sealed class Ledger
     public IReadOnlyList<LedgerEntry> EntriesIn(string condition)
     {
         if (_weighed is null) return [];
-        var now = OnBoard.Of(_build, condition).Select(i => LedgerEntry.Of(LedgerPart.OnBoard, i.Owner, null, i.Item));
-        return [.. _weighed.Entries, .. _changes!.Entries, .. Netted([.. _onBoardThen, .. now])];
+        var now = OnBoard.Of(_build, condition).Select(i => LedgerEntry.Of(LedgerPart.Aboard, i.Owner, null, i.Item));
+        return [.. _weighed.Entries, .. _changes!.Entries, .. _onBoardThen, .. now];
     }
 
     /// <summary>What mass and moments of a condition may be off by together; null where the mass is not known.</summary>
@@ -68,10 +68,10 @@ public sealed class Ledger
         {
             var entries = EntriesIn(condition);
             var sum = entries.Count == 0 ? Moments.Unknown : Sum(entries);
-            var basis = entries.Where(e => e.Part == LedgerPart.OnBoard).Select(e => e.Basis).Append(_basis).Max();
+            var basis = entries.Where(e => e.Part == LedgerPart.Aboard).Select(e => e.Basis).Append(_basis).Max();
             double[] values = [sum.Mass, sum.X, sum.Y, sum.Z];
             if (!double.IsNaN(sum.Mass))
-                _errors[condition] = new(entries, [.. values.Select(v => !double.IsNaN(v))], (_weighed!.HeightError, _weighed.Sum.Mass));
+                _errors[condition] = new(Netted([.. entries]), [.. values.Select(v => !double.IsNaN(v))], (_weighed!.HeightError, _weighed.Sum.Mass));
             for (var i = 0; i < values.Length; i++)
                 if (_plan.Space.KeyId($"mass.{condition}.{Outputs[i]}") is >= 0 and var key)
                     Put(ref keys[key], values[i], basis, _errors.GetValueOrDefault(condition)?.Of(i) ?? double.NaN);
@@ -94,14 +94,14 @@ public sealed class Ledger
     }
 
     /// <summary>Without what was on board then and is still: it moves nothing and its error cancels.</summary>
-    private static List<LedgerEntry> Netted(List<LedgerEntry> aboard)
+    private static List<LedgerEntry> Netted(List<LedgerEntry> entries)
     {
-        foreach (var then in aboard.Where(e => e.Part == LedgerPart.NoLongerOnBoard).ToList())
-            if (aboard.Find(e => e.Part == LedgerPart.OnBoard && e.Owner == then.Owner && e.Item == then.Item && e.Kilograms.Equals(-then.Kilograms) && (e.X, e.Y, e.Z).Equals((then.X, then.Y, then.Z))) is { } still)
+        foreach (var then in entries.FindAll(e => e.Part == LedgerPart.WasAboard))
+            if (entries.Find(e => e.Part == LedgerPart.Aboard && e.Owner == then.Owner && e.Item == then.Item && e.Kilograms.Equals(-then.Kilograms) && (e.X, e.Y, e.Z).Equals((then.X, then.Y, then.Z))) is { } still)
             {
-                aboard.Remove(then);
-                aboard.Remove(still);
+                entries.Remove(then);
+                entries.Remove(still);
             }
-        return aboard;
+        return entries;
     }
 }

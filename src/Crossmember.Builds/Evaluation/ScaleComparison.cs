@@ -38,8 +38,8 @@ public sealed record ScaleComparison(string Date, double Expected, double Read, 
         List<LedgerEntry> entries =
         [
             .. before.Entries, .. changes.Entries,
-            .. OnBoard.Of(build, from).Select(i => LedgerEntry.Of(LedgerPart.NoLongerOnBoard, i.Owner, null, i.Item)),
-            .. OnBoard.Of(build, to).Select(i => LedgerEntry.Of(LedgerPart.OnBoard, i.Owner, null, i.Item)),
+            .. OnBoard.Of(build, from).Select(i => LedgerEntry.Of(LedgerPart.WasAboard, i.Owner, null, i.Item)),
+            .. OnBoard.Of(build, to).Select(i => LedgerEntry.Of(LedgerPart.Aboard, i.Owner, null, i.Item)),
         ];
         return entries.Exists(e => double.IsNaN(e.MomentX)) ? null : Compare(to, entries, after.Entries);
     }

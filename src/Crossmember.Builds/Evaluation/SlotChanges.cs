@@ -44,10 +44,10 @@ internal sealed record SlotChanges(IReadOnlyList<LedgerEntry> Entries, IReadOnly
     {
         IReadOnlyList<MassItem> off = then.Body.Masses ?? [], on = now.Body.Masses ?? [];
         // An item that both sides list alike stays where it is: it moves nothing and its error cancels.
+        foreach (var item in Without(off, on)) yield return LedgerEntry.Of(LedgerPart.CameOff, then.Slot.Id, then.Body.Id, item);
+        if (then.Body.MassBelow is { } under) yield return LedgerEntry.Below(LedgerPart.CameOff, then.Slot.Id, then.Body.Id, under, weighed);
         foreach (var item in Without(on, off)) yield return LedgerEntry.Of(LedgerPart.PutOn, now.Slot.Id, now.Body.Id, item);
         if (now.Body.MassBelow is { } upTo) yield return LedgerEntry.Below(LedgerPart.PutOn, now.Slot.Id, now.Body.Id, upTo, weighed);
-        foreach (var item in Without(off, on)) yield return LedgerEntry.Of(LedgerPart.TakenOff, then.Slot.Id, then.Body.Id, item);
-        if (then.Body.MassBelow is { } under) yield return LedgerEntry.Below(LedgerPart.TakenOff, then.Slot.Id, then.Body.Id, under, weighed);
     }
 
     private static IEnumerable<MassItem> Without(IReadOnlyList<MassItem> items, IReadOnlyList<MassItem> others) =>

@@ -14,7 +14,7 @@ public sealed record PlacedMass(MassRef Ref, Slot? Slot, double? Kilograms, Plac
     public string Title => Slot is null ? Ref.Item : $"{Slot.Title}: {Ref.Item}";
 
     /// <summary>Every mass item that can be placed: of what is chosen, of what came off, and of who and what is on board; from front to rear.</summary>
-    public static IReadOnlyList<PlacedMass> Of(Sheet sheet, LedgerEntries ledger)
+    public static IReadOnlyList<PlacedMass> Of(Sheet sheet, LedgerLines ledger)
     {
         var entered = ledger.All.Where(e => e.Item is not null).ToLookup(e => e.Item!);
         var chosen = from slot in sheet.Build.Slots

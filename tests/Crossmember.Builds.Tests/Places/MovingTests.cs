@@ -73,7 +73,7 @@ public sealed class MovingTests
     public void Every_mass_is_told_by_how_it_stands_to_the_weighing_the_unplaced_last()
     {
         var sheet = Vehicle().Sheet();
-        var masses = PlacedMass.Of(sheet, LedgerEntries.Of(sheet, "loaded"));
+        var masses = PlacedMass.Of(sheet, LedgerLines.Of(sheet, "loaded"));
         Assert.Equal([("it", MassStanding.PutOn), ("old", MassStanding.CameOff), ("crew", MassStanding.Aboard), ("axle", MassStanding.Standing), ("dog", MassStanding.Aboard)], masses.Select(m => (m.Ref.Item, m.Standing)));
         Assert.Null(masses[^1].At);
         Assert.Equal(12, masses[1].Kilograms!.Value, 9);

@@ -6,7 +6,7 @@ namespace Crossmember.Web.Features.VehicleMass;
 /// <summary>A line of the ledger as it is read, with what it does to each axle.</summary>
 /// <param name="Front">kg that it puts on the front axle; null where its place or the wheelbase is not known.</param>
 /// <param name="Share">Of the whole moment about the front axle; null where that is not known.</param>
-public sealed record LedgerRow(LedgerEntry Entry, string Title, string Kind, double? Front, double? Rear, double? Share)
+public sealed record LedgerRow(LedgerLine Entry, string Title, string Kind, double? Front, double? Rear, double? Share)
 {
     /// <summary>What moves the axles most first.</summary>
     public static IReadOnlyList<LedgerRow> Of(MassView view)
@@ -24,14 +24,14 @@ public sealed record LedgerRow(LedgerEntry Entry, string Title, string Kind, dou
     internal static string Bare(double meters, MeasureSystem measure) =>
         MassText.Number(Display.Customary(Dimension.Length, measure).FromSi(meters), measure == MeasureSystem.Metric ? 0 : 1);
 
-    private static LedgerRow Row(LedgerEntry e, LedgerEntries ledger, double wheelbase)
+    private static LedgerRow Row(LedgerLine e, LedgerLines ledger, double wheelbase)
     {
         var placed = wheelbase > 0 && !double.IsNaN(e.MomentX);
         var share = e.MomentX / ledger.MomentX;
         return new(e, Name(e, ledger), Kinds(e), placed ? e.Front(wheelbase) : null, placed ? e.Rear(wheelbase) : null, double.IsFinite(share) ? share : null);
     }
 
-    private static string Name(LedgerEntry e, LedgerEntries ledger) => e switch
+    private static string Name(LedgerLine e, LedgerLines ledger) => e switch
     {
         { Part: LedgerPart.Weighed } => $"On the scale, {ledger.Weighing?.Date}",
         { Slot: null } => e.Name,
@@ -40,7 +40,7 @@ public sealed record LedgerRow(LedgerEntry Entry, string Title, string Kind, dou
         _ => $"{e.Slot.Title}: {e.Name}",
     };
 
-    private static string Kinds(LedgerEntry e) => e.Part switch
+    private static string Kinds(LedgerLine e) => e.Part switch
     {
         LedgerPart.Weighed => "weighed",
         LedgerPart.WasAboard => "was aboard then",

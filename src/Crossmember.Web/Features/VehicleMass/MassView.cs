@@ -12,7 +12,7 @@ public sealed class MassView
     public MassView(Sheet sheet, string condition)
     {
         (Sheet, Condition) = (sheet, condition);
-        Ledger = LedgerEntries.Of(sheet, condition);
+        Ledger = LedgerLines.Of(sheet, condition);
         Size = VehicleSize.Of(sheet);
         Shape = new(Size.Wheelbase.Meters, Size.TireDiameter.Meters, Size.Track.Meters, Size.DatumHeight.Meters);
         Masses = PlacedMass.Of(sheet, Ledger);
@@ -24,7 +24,7 @@ public sealed class MassView
 
     public string Condition { get; }
 
-    public LedgerEntries Ledger { get; }
+    public LedgerLines Ledger { get; }
 
     public VehicleSize Size { get; }
 

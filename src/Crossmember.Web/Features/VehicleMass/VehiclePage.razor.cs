@@ -1,5 +1,5 @@
 using Crossmember.Builds.Slots;
-using Crossmember.Web.Features.Driveline;
+using Crossmember.Web.Features.Areas;
 using Microsoft.AspNetCore.Components;
 
 namespace Crossmember.Web.Features.VehicleMass;
@@ -26,7 +26,7 @@ public sealed partial class VehiclePage
     {
         var conditions = MassView.Heaviest(Sheet);
         _load = Load is { } asked && conditions.Contains(asked) ? asked : conditions is [var heaviest, ..] ? heaviest : null;
-        var against = Against == Nothing ? null : Against is { } other && other != Scenario && View!.Has(other) ? other : DrivelineView.Sides(View!.Open, Scenario) is [var first, ..] ? first : null;
+        var against = Against == Nothing ? null : Against is { } other && other != Scenario && View!.Has(other) ? other : AreaView.Sides(View!.Open, Scenario) is [var first, ..] ? first : null;
         _then = _load is null || against is null ? null : new(View!.Sheet(against), _load);
         if (_base is null || _base.Sheet != Sheet || _base.Condition != _load) _base = _load is null ? null : new(Sheet, _load);
         _now = _base;

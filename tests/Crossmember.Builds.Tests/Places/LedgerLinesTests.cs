@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Parameters;
+using Crossmember.Builds.Places;
 using Crossmember.Builds.Slots;
+using Crossmember.Builds.Tests.Evaluation;
 using CsCheck;
 
-namespace Crossmember.Builds.Tests.Evaluation;
+namespace Crossmember.Builds.Tests.Places;
 
 /// <summary>The lines that make up a mass add up to what the sheet says, whatever came off, went on or was aboard.</summary>
-public sealed class LedgerEntriesTests
+public sealed class LedgerLinesTests
 {
     private const string Weighed = """
         "conditions":{"loaded":[{"id":"crew","mass":"150 kg","at":["1.2 m","0 m","0.5 m"]}]},
@@ -24,7 +26,7 @@ public sealed class LedgerEntriesTests
 
     private static void Agrees(Sheet sheet, string condition)
     {
-        var ledger = LedgerEntries.Of(sheet, condition);
+        var ledger = LedgerLines.Of(sheet, condition);
         foreach (var (what, sum) in new[] { ("total", ledger.Kilograms), ("moment-x", ledger.MomentX), ("moment-y", ledger.MomentY), ("moment-z", ledger.MomentZ) })
         {
             var told = sheet.Key($"mass.{condition}.{what}")!.Value.Value;
@@ -38,7 +40,7 @@ public sealed class LedgerEntriesTests
     public void Each_line_says_what_it_is_and_what_it_puts_on_either_axle()
     {
         var sheet = With("""{"bumper":"winch","carrier":"rear","seat":"light"}""");
-        var ledger = LedgerEntries.Of(sheet, "loaded");
+        var ledger = LedgerLines.Of(sheet, "loaded");
         Assert.Equal(2433, ledger.Kilograms, 9);
         Assert.Equal([LedgerPart.Weighed, LedgerPart.CameOff, LedgerPart.PutOn, LedgerPart.PutOn, LedgerPart.PutOn, LedgerPart.Aboard], ledger.All.Select(e => e.Part));
         var winch = ledger.All[2];
@@ -53,13 +55,13 @@ public sealed class LedgerEntriesTests
     }
 
     [Fact]
-    public void What_did_not_change_since_the_weighing_is_no_line() => Assert.Single(LedgerEntries.Of(With("{}"), "empty").All);
+    public void What_did_not_change_since_the_weighing_is_no_line() => Assert.Single(LedgerLines.Of(With("{}"), "empty").All);
 
     [Fact]
     public void A_change_that_nobody_weighed_is_named_and_the_whole_is_unknown()
     {
         var sheet = With("""{"seat":"unknown","bumper":"winch"}""");
-        var ledger = LedgerEntries.Of(sheet, "empty");
+        var ledger = LedgerLines.Of(sheet, "empty");
         Assert.Equal(["seat"], ledger.Missing.Select(s => s.Id));
         Assert.Contains(ledger.All, e => e is { IsKnown: false, Slot.Id: "seat" });
         Assert.True(double.IsNaN(ledger.Kilograms));
@@ -70,7 +72,7 @@ public sealed class LedgerEntriesTests
     public void Without_a_weighing_only_what_is_aboard_is_listed_and_the_whole_is_unknown()
     {
         var sheet = With("{}", """ "conditions":{"loaded":[{"id":"crew","mass":"150 kg"}]}, """);
-        var ledger = LedgerEntries.Of(sheet, "loaded");
+        var ledger = LedgerLines.Of(sheet, "loaded");
         Assert.Null(ledger.Weighing);
         Assert.Equal(LedgerPart.Aboard, Assert.Single(ledger.All).Part);
         Agrees(sheet, "loaded");
