@@ -22,7 +22,7 @@ internal static class SpringBindings
         Bind("springs.leaf-pack", ["leaf"],
             [("eyeSpan", Leaf + "eye-span"), ("clampLength", Leaf + "clamp-length"), ("leaves", Leaf + "leaves"), ("fullLength", Leaf + "full-length"), ("width", Leaf + "width"),
              ("thickness", Leaf + "thickness"), ("nipped", Leaf + "nipped"), ("freeArch", Leaf + "free-arch"), ("stressLimit", Leaf + "stress-limit"),
-             ("loads", "axle.{leaf}.*.spring-load")], [("rate", Leaf + "rate")]),
+             ("loads", "axle.{leaf}.*.spring-load"), ("helperRate", "axle.{leaf}.helper.rate")], [("rate", Leaf + "rate")]),
         Bind("springs.shackle", ["leaf"],
             [("rate", Leaf + "rate"), ("length", Leaf + "eye-span"), ("freeArch", Leaf + "free-arch"), ("load", Leaf + "shackle-load"), ("shackleAngle", Leaf + "shackle-angle"),
              ("shackleLength", Leaf + "shackle-length")], [("installedRate", Leaf + "installed-rate")]),
