@@ -32,7 +32,7 @@ public static class MassText
 
     /// <summary>Behind the front axle, right of the center line, over the frame datum, in words.</summary>
     public static string Place(Place? at, MeasureSystem measure) => at is not { } p ? "no place yet"
-        : $"{Way(p.X, "behind", "ahead of", measure)} the front axle, {(Near(p.Y) ? "on the center line" : Way(p.Y, "right", "left", measure))}, {Way(p.Z, "over", "under", measure)} the frame datum";
+        : $"{Way(p.X, "behind", "ahead of", measure)} the front axle, {(Near(p.Y) ? "on" : Way(p.Y, "right of", "left of", measure))} the center line, {Way(p.Z, "over", "under", measure)} the frame datum";
 
     /// <summary>What a mark stands for.</summary>
     public static string Of(MassStanding standing) => standing switch
