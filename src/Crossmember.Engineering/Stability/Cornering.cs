@@ -64,7 +64,7 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
         if (x.LeanPerG is null) w.Caution("The lean of the body is not known: a rigid vehicle is assumed, which is too good.");
         w.AtLeast("slides-first", lifts, mu, "1", lifts < mu
             ? $"The inner wheels would lift at {lifts:0.00} g, before tires that hold {mu:0.00} g slide: lower the load or widen the stance."
-            : $"Tires that hold {mu:0.00} g slide before the inner wheels lift at {lifts:0.00} g.", "common practice, no source", watch: 1.1 * mu);
+            : $"Tires that hold {mu:0.00} g slide before the inner wheels lift at {lifts:0.00} g.", "common practice, no source", beyond: Verdict.Caution);
         return new(ay > lifts ? null : Force.FromNewtons(moved), Ratio.FromDecimalFractions(lifts));
     }
 

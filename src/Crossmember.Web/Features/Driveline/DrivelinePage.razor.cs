@@ -1,6 +1,7 @@
 using Crossmember.Builds.Slots;
 using Crossmember.Documents.Curves;
 using Crossmember.Engineering.Quantities;
+using Crossmember.Web.Features.Areas;
 using Crossmember.Web.Features.Builds;
 using Crossmember.Web.Features.Figures;
 using Crossmember.Web.Features.Layout;

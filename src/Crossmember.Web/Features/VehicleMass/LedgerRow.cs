@@ -1,4 +1,5 @@
 using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Places;
 using Crossmember.Engineering.Quantities;
 
 namespace Crossmember.Web.Features.VehicleMass;
