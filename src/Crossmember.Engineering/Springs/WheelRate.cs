@@ -24,6 +24,7 @@ public sealed class WheelRate() : Calculation<WheelRate.Inputs, WheelRate.Result
         + "it. A helper that touches later counts in the ride height, not here.",
     Sources = ["Springs in parallel and in series, virtual work, derived (docs/derivations/springs.md)", "20 % between two ways to the rate: common practice, no source"],
     Checks = [new("known", null, "Is the rate known, and do all ways to it agree?")],
+    Either = ["springRate", "measuredRate", "leafRate", "coilRate", "torsionRate"],
     Trends =
     [
         new("springRate", "rate", '+', 10, 400), new("leafRate", "rate", '+', 20, 400), new("installedRate", "rate", '+', 20, 400), new("coilRate", "rate", '+', 10, 200),
