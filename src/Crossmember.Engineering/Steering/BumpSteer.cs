@@ -78,7 +78,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         [Input("what guides the axle", OneOf = [LinkagePoints.Leaf, LinkagePoints.Links], Measure = HowToMeasureSteering.GuideKind)] string GuideKind,
         [Input("fixed end of spring or link behind the front axle's line", "mm", Low = -1500, High = 1500, Measure = HowToMeasureSteering.GuideX)] Length GuideX,
         [Input("fixed end over the top leaf at the axle, or over the link's axle end", "mm", Low = -300, High = 300, Measure = HowToMeasureSteering.GuideRise)] Length GuideRise,
-        [Input("caster", "deg", Low = -10, High = 15, Default = 3, Measure = HowToMeasureSteering.Caster)] Angle Caster,
+        [Input("caster; 3 deg where it is not known", "deg", Low = -10, High = 15, Measure = HowToMeasureSteering.Caster)] Angle? Caster,
         [Input("kingpin inclination", "deg", Low = 0, High = 15, Default = 8, Measure = HowToMeasureSteering.Inclination)] Angle Inclination,
         [Input("track bar: frame end right of the center line", "mm", Measure = "tape it; leave out without a track bar")] Length? BarFrameY,
         [Input("track bar: frame end over the frame datum", "mm", Measure = "tape it; leave out without a track bar")] Length? BarFrameZ,
@@ -94,13 +94,15 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
-        if (Math.Abs(x.Caster.Degrees) >= 80 || Math.Abs(x.Inclination.Degrees) >= 80)
+        var caster = x.Caster ?? LinkagePoints.UsualCaster;
+        if (Math.Abs(caster.Degrees) >= 80 || Math.Abs(x.Inclination.Degrees) >= 80)
         {
             w.Caution("No kingpin leans so far: read caster and inclination again.");
             return null;
         }
+        if (x.Caster is null) w.Caution("The caster is not known: 3 deg is assumed, which matters little here.");
         var linkage = Linkage.Of(LinkagePoints.Of(x.PitmanX, x.PitmanY, x.PitmanZ), LinkagePoints.Of(x.ArmX, x.ArmY, x.ArmZ), x.KingpinDistance.Meters, -x.PointsRideHeight.Meters,
-            x.Caster.Radians, x.Inclination.Radians);
+            caster.Radians, x.Inclination.Radians);
         var bump = new LinkageBump(linkage, Guide(x));
         var ride = (x.PointsRideHeight - x.RideHeight).Meters; // the axle's rise over where it was measured, m
         w.Line("l", "drag link, ball to ball", $"|{linkage.PitmanBall} - {linkage.Knuckle.Ball}|", 1000 * linkage.Rod, "mm");
@@ -131,7 +133,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         var deg = TurnGeometry.Degrees(g);
         w.Line("g", "steer in one inch about ride height", $"steepest of three inches", deg, "deg");
         w.AtMost("gradient", deg, Steep, "deg", deg <= Steep ? $"Near ride height the wheels steer {deg:0.00} deg in 25 mm of travel; up to {Steep:0.0} is usual."
-            : $"Near ride height the wheels steer {deg:0.00} deg in 25 mm of travel: it darts on bumps. Bring the drag link's arc to the axle's: flatter, longer, its frame end near the spring's fixed eye.",
+            : $"Near ride height the wheels steer {deg:0.00} deg in 25 mm of travel: it darts on bumps. {Advice(bump.Linkage)}",
             Practice, beyond: Verdict.Caution);
         return g;
     }
@@ -155,6 +157,13 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         w.AtMost("total", deg, Wide, "deg", deg <= Wide ? $"From full droop to full bump the wheels steer {deg:0.0} deg by themselves; up to {Wide:0} is usual."
             : $"From full droop to full bump the wheels steer {deg:0.0} deg by themselves; more than {Wide:0} deg is felt as wandering on rough roads.", Practice, beyond: Verdict.Caution);
         return (atBump, atDroop, total);
+    }
+
+    private static string Advice(Linkage linkage)
+    {
+        var rod = linkage.Knuckle.Ball - linkage.PitmanBall;
+        return Math.Abs(rod.Y) > Math.Abs(rod.X) ? "Lay the drag link flatter and longer; where there is a track bar, alongside it and as long."
+            : "Bring the drag link's arc to the axle's: flatter, as long as the axle's own arm, its frame end near the fixed end of spring or link.";
     }
 
     private static string NotEvenStanding(LinkageBump.Parting? parting) => parting is { ByGuide: true }

@@ -9,6 +9,9 @@ internal static class LinkagePoints
 
     public const string ArmBall = "the ball at the steering arm", PitmanBall = "the ball at the pitman arm";
 
+    /// <summary>Taken where nobody has read the caster; common practice, no source.</summary>
+    public static Angle UsualCaster { get; } = Angle.FromDegrees(3);
+
     public static Point3 Of(Length x, Length y, Length z) => new(x.Meters, y.Meters, z.Meters);
 
     /// <summary>Direction of the box's output shaft.</summary>

@@ -78,7 +78,7 @@ public sealed class LinkageTravel() : Calculation<LinkageTravel.Inputs, LinkageT
         [Input("frame datum over axle center when the points were measured", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.PointsRideHeight)] Length PointsRideHeight,
         [Input("angle of the inner wheel at the stop, turning to each side", "deg", MoreThan = 0, Low = 5, High = 50, Measure = HowToMeasureSteering.InnerAngle)] Members<Angle> InnerAngles,
         [Input("angle of the outer wheel at the stop, turning to each side", "deg", MoreThan = 0, Low = 5, High = 50, Measure = HowToMeasureSteering.OuterAngle)] Members<Angle> OuterAngles,
-        [Input("caster", "deg", Low = -10, High = 15, Default = 3, Measure = HowToMeasureSteering.Caster)] Angle Caster,
+        [Input("caster; 3 deg where it is not known", "deg", Low = -10, High = 15, Measure = HowToMeasureSteering.Caster)] Angle? Caster,
         [Input("kingpin inclination", "deg", Low = 0, High = 15, Default = 8, Measure = HowToMeasureSteering.Inclination)] Angle Inclination,
         [Input("tie rod's balls behind the front axle's line", "mm", Measure = "tape from the axle's line; a tie rod ahead of the axle is negative")] Length? TieRodX,
         [Input("tie rod's balls over the frame datum", "mm", Measure = "tape from the frame datum, weight on the wheels; lower is negative")] Length? TieRodZ,
@@ -98,12 +98,14 @@ public sealed class LinkageTravel() : Calculation<LinkageTravel.Inputs, LinkageT
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
-        if (Math.Abs(x.Caster.Degrees) >= 80 || Math.Abs(x.Inclination.Degrees) >= 80)
+        var caster = x.Caster ?? LinkagePoints.UsualCaster;
+        if (Math.Abs(caster.Degrees) >= 80 || Math.Abs(x.Inclination.Degrees) >= 80)
         {
             w.Caution("No kingpin leans so far: read caster and inclination again.");
             return null;
         }
-        var path = Path(x);
+        if (x.Caster is null) w.Caution("The caster is not known: 3 deg is assumed, which matters little here.");
+        var path = Path(x, caster);
         double pitman = path.Pitman.Radius, arm = path.Linkage.Knuckle.Radius; // m
         w.Line("p", "pitman arm, ball to shaft", $"square to the shaft", 1000 * pitman, "mm");
         w.Line("r", "steering arm, ball to kingpin axis", $"square to the kingpin", 1000 * arm, "mm");
@@ -124,14 +126,14 @@ public sealed class LinkageTravel() : Calculation<LinkageTravel.Inputs, LinkageT
             Positive(pitman), Positive(arm));
     }
 
-    private static LinkageTravelPath Path(Inputs x)
+    private static LinkageTravelPath Path(Inputs x, Angle caster)
     {
         var linkage = Linkage.Of(LinkagePoints.Of(x.PitmanX, x.PitmanY, x.PitmanZ), LinkagePoints.Of(x.ArmX, x.ArmY, x.ArmZ), x.KingpinDistance.Meters, -x.PointsRideHeight.Meters,
-            x.Caster.Radians, x.Inclination.Radians);
+            caster.Radians, x.Inclination.Radians);
         var pitman = new LinkageCrank(LinkagePoints.Of(x.PivotX, x.PivotY, x.PivotZ), LinkagePoints.Shaft(x.PitmanShaft), linkage.PitmanBall);
         if (x is not { TieRodX: { } tx, TieRodZ: { } tz, TieRodLength: { } tl }) return new(linkage, pitman, null, null);
         LinkageCrank Tie(int hand) => new(
-            new(0, hand * x.KingpinDistance.Meters / 2, -x.PointsRideHeight.Meters), Linkage.Kingpin(hand, x.Caster.Radians, x.Inclination.Radians),
+            new(0, hand * x.KingpinDistance.Meters / 2, -x.PointsRideHeight.Meters), Linkage.Kingpin(hand, caster.Radians, x.Inclination.Radians),
             new(tx.Meters, hand * tl.Meters / 2, tz.Meters));
         return new(linkage, pitman, Tie(linkage.Hand), Tie(-linkage.Hand));
     }

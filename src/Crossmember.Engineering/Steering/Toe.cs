@@ -90,7 +90,7 @@ public sealed class Toe() : Calculation<Toe.Inputs, Toe.Result>(new()
         {
             var mm = 1000 * toe;
             w.Answer("toe", mm is >= 0 and <= UsualMost ? Verdict.Pass : Verdict.Caution,
-                $"Toe is {Way(toe)}, which drags each tire {Math.Abs(slip):0.#} m sideways in a mile; 0 to {UsualMost:0} mm in is usual where the maker's figure is not known.", mm, "mm",
+                $"Toe is {Way(toe)}, which drags each tire sideways by {Slip(slip)} of its way; 0 to {UsualMost:0} mm in is usual where the maker's figure is not known.", mm, "mm",
                 "common practice, no source");
         }
         return new(Angle.FromRadians(a), Length.FromMeters(slip), Of(reading), Of(asked));
@@ -101,9 +101,11 @@ public sealed class Toe() : Calculation<Toe.Inputs, Toe.Result>(new()
     {
         var off = Math.Abs(toe - wanted);
         w.Answer("toe", off <= tolerance * (1 + 1e-9) ? Verdict.Pass : Verdict.Fail,
-            $"Toe is {Way(toe)} where the tape was held; the maker's angle reads {Way(wanted)} there, {1000 * tolerance:0.0} mm either way.{asked} It drags each tire {Math.Abs(slip):0.#} m sideways in a mile.",
+            $"Toe is {Way(toe)} where the tape was held; the maker's angle reads {Way(wanted)} there, {1000 * tolerance:0.0} mm either way.{asked} It drags each tire sideways by {Slip(slip)} of its way.",
             1000 * toe, "mm", "the maker's figure");
     }
+
+    private static string Slip(double meters) => $"{100 * Math.Abs(meters) / 1609.344:0.00} %";
 
     private static string Told(double? asked) => asked is { } a ? $" Taped on the tread of the tires fitted, set {Way(a)}." : "";
 

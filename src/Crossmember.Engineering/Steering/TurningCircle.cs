@@ -72,7 +72,7 @@ public sealed class TurningCircle() : Calculation<TurningCircle.Inputs, TurningC
         double R = L / Math.Sin(outer), idealR = L / Math.Sin(ideal); // m
         w.Line("R", "L / sin outer", $"{L} / sin {TurnGeometry.Degrees(outer)}", R, "m");
         if (Math.Abs(R - idealR) > 0.05 * Math.Max(R, idealR))
-            w.Caution($"The two wheels do not agree on a center: by the inner one the radius would be {idealR:0.0} m, by the outer one {R:0.0} m. The truth lies between.");
+            w.Caution($"The two wheels do not agree on a center: by the inner one the radius would be {100 * Math.Abs(idealR - R) / R:0} % {(idealR < R ? "less" : "more")}. The truth lies between.");
         double? tire = null, wall = null; // m
         if (x.Scrub is { } scrub)
         {
