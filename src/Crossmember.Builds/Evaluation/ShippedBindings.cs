@@ -10,7 +10,7 @@ public static class ShippedBindings
     private const string Total = "mass.{condition}.total", MomentX = "mass.{condition}.moment-x", MomentY = "mass.{condition}.moment-y", Wheelbase = "vehicle.wheelbase";
     private const string Wheel = "wheel.{axle}.{side}.";
 
-    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. RecoveryBindings.All];
+    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. RecoveryBindings.All, .. LiftBindings.All];
 
     private static IEnumerable<Binding> Tires() =>
     [
