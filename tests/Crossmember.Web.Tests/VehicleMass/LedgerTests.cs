@@ -25,7 +25,7 @@ public sealed class LedgerTests : VehiclePages
     public void A_line_leads_to_its_mark()
     {
         var page = Page();
-        page.Find(".ledger tbody button").Click();
+        page.Find(".ledger tbody a").Click();
         Assert.Contains("drum", page.Find("#place-title").TextContent, StringComparison.Ordinal);
     }
 

@@ -27,7 +27,7 @@ public sealed class LoadingTests : VehiclePages
     {
         var page = Loaded();
         page.Find("#aboard-name-0").Input("Ana");
-        page.FindAll(".aboard-acts button").Single(b => b.GetAttribute("aria-label") == "Take tools off").Click();
+        page.FindAll(".aboard-acts button").Single(b => b.GetAttribute("aria-label") == "Take off tools").Click();
         page.Find(".loading-form").Submit();
         Assert.Equal("""{"items":[{"at":["50 in","-15 in","30 in"],"basis":"assumed","id":"Ana","mass":"200 lb"}]}""", Aboard("loaded").ToJsonString());
     }
@@ -66,7 +66,7 @@ public sealed class LoadingTests : VehiclePages
     public void A_mass_aboard_is_taken_in_hand_from_its_line()
     {
         var page = Loaded();
-        page.FindAll(".aboard-acts button").Single(b => b.GetAttribute("aria-label") == "Place tools on the drawing").Click();
+        page.FindAll(".aboard-acts button").Single(b => b.GetAttribute("aria-label") == "Place it on the drawing: tools").Click();
         Assert.Contains("tools", page.Find("#place-title").TextContent, StringComparison.Ordinal);
     }
 

@@ -77,7 +77,7 @@ public sealed partial class LoadingForm
 
     private MassRef? MassOf(JsonObject was) => was["id"]?.GetValue<string>() is { } id ? MassRef.Aboard(Condition, id) : null;
 
-    private static bool Placed(JsonObject was) => was["at"] is not null;
+    private static string MoveWord(JsonObject was) => was["at"] is null ? "Place it" : "Move it";
 
     private async Task Send()
     {
