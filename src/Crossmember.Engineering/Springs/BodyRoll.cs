@@ -130,7 +130,7 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
         if (!double.IsFinite(lift)) w.Answer("lift", Verdict.Pass, "No load moves outward: the inside wheels stay down.");
         else w.AtLeast("lift", lift, a, "1", lift < a
             ? $"The inside {end} wheel lifts at {lift:0.00} g, before the {a:0.##} g asked for: lower the load, widen the track, or hold the body better."
-            : $"At {a:0.##} g the body leans {perGee * a * 180 / Math.PI:0.#} deg; the inside {end} wheel would lift at {lift:0.00} g.", "statics", watch: 1.25 * a);
+            : $"At {a:0.##} g the body leans {perGee * a * 180 / Math.PI:0.#} deg; the inside {end} wheel would lift at {lift:0.00} g.", Practice, watch: 1.25 * a, beyond: Verdict.Caution);
     }
 
     private static UnitsNet.Mass Transfer(RollBalance body, RollingAxle axle, double a) => UnitsNet.Mass.FromKilograms(body.TransferPerGee(axle) * a / Gravity);
