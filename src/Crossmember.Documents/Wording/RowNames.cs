@@ -87,11 +87,14 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
     private static string Where(IEnumerable<(string Set, string Member)> members)
     {
         string[] order = ["gear", "range", "axle", "side", "condition"];
-        return string.Join(" ", members.OrderBy(m => Array.IndexOf(order, m.Set) is var i && i < 0 ? 9 : i).Select(m => m.Set switch
+        List<(string Set, string Member)> all = [.. members];
+        if (all is [("condition", var only)]) return only;
+        return string.Join(" ", all.OrderBy(m => Array.IndexOf(order, m.Set) is var i && i < 0 ? 9 : i).Select(m => m.Set switch
         {
             "gear" => $"gear {m.Member},",
             "range" => $"{m.Member} range",
             "condition" => $"({m.Member})",
+            "winch" => $"{m.Member} winch",
             _ => m.Member,
         })).TrimEnd(',');
     }
