@@ -52,6 +52,8 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
             "model/requires" => "An option needs another item",
             "model/takes" => "An assembly takes the item's place",
             "model/differs" => "Stated and calculated differ",
+            "model/weighing" => "A scale reading cannot be",
+            "model/scale" => "The scale against the ledger",
             _ => "The build itself",
         };
         return new(check, title, string.Join(", ", about.Split(',').Select(a => build.Find(a)?.Title ?? (plan.Catalogue.Table.Of(a) is null ? a : $"{Key(a).Title} {Key(a).Where}".Trim()))));
