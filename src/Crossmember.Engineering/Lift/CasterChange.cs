@@ -55,10 +55,10 @@ public sealed class CasterChange() : Calculation<CasterChange.Inputs, CasterChan
         [Input("caster as built", "deg", AtLeast = -10, High = 15, Measure = "take it from the maker's handbook")] Angle? OriginalCaster,
         [Input("length of the radius arms; leave out for leaf springs", "mm", MoreThan = 0, Measure = "tape from the arm's pivot to the axle center")] Length? ArmLength,
         [Input("pivot of the arms over the axle center at the height as built", "mm", Measure = "tape the heights of both over level ground and take the difference")] Length? PivotHeight,
-        [Input("which side of the front axle the arms pivot on; behind where nothing is said", OneOf = ["behind", "ahead"])] string? PivotSide,
+        [Input("side of the front axle with the arms' pivots; behind where nothing is said", OneOf = ["behind", "ahead"])] string? PivotSide,
         [Input("shackles longer than as built by", "mm", Measure = "tape the shackle between its bolts, and take the handbook's off")] Length? ShackleChange,
         [Input("leaf spring from eye to eye", "mm", MoreThan = 0, Measure = "tape between both eyes along the main leaf's chord")] Length? EyeSpan,
-        [Input("where the front springs' shackles are; behind the axle where nothing is said", OneOf = ["behind", "ahead"])] string? ShackleEnd,
+        [Input("end of the front springs with the shackle; behind the axle where nothing is said", OneOf = ["behind", "ahead"])] string? ShackleEnd,
         [Input("wedge fitted, positive for more caster", "deg", AtLeast = -15, High = 15, Measure = "read it off the wedge, or put an angle finder on both faces")] Angle? Wedge);
 
     public sealed record Result(

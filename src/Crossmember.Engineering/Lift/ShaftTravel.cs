@@ -68,7 +68,7 @@ public sealed class ShaftTravel() : Calculation<ShaftTravel.Inputs, ShaftTravel.
         [Input("joint at the pinion over the axle center", "mm", Measure = HowToMeasureLift.PinionHeight)] Length PinionHeight,
         [Input("radius of the axle's arc", "mm", MoreThan = 0, Low = 150, High = 2500, Measure = "three quarters of the leaf spring from its fixed eye to the center bolt; of a link its length")] Length ArcRadius,
         [Input("middle of that arc over the frame datum", "mm", Measure = "tape the height of the fixed eye or of the link's pivot against the frame datum; negative beneath it")] Length ArcHeight,
-        [Input("which side of the axle the fixed eye or pivot is", OneOf = ["toward the case", "away from the case"])] string ArcSide,
+        [Input("side of the axle with the fixed eye or pivot", OneOf = ["toward the case", "away from the case"])] string ArcSide,
         [Input("ride heights in each condition", "mm", Measure = HowToMeasureLift.RideHeight)] Members<Length> RideHeights,
         [Input("travel to the bump stop in each condition", "mm", Measure = HowToMeasureLift.Bump)] Members<Length> BumpTravel,
         [Input("travel to full droop in each condition", "mm", Measure = HowToMeasureLift.Droop)] Members<Length> DroopTravel,

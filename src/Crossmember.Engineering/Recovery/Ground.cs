@@ -21,7 +21,7 @@ internal sealed record Ground(string Name, bool Mired, double Low, double Likely
 
     public static string Names { get; } = string.Join(", ", All.Select(g => g.Name));
 
-    public static Ground? Find(string name) => All.FirstOrDefault(g => g.Name == name.Trim());
+    public static Ground? Find(string name) => All.FirstOrDefault(g => string.Equals(g.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Pull along the slope as a share of the weight, <paramref name="th"/> in radians.</summary>
     public double Share(double of, double th) => (Mired ? of : of * Math.Cos(th)) + Math.Sin(th);

@@ -27,6 +27,9 @@ internal static class HowToMeasureRecovery
 
     public const string Grade = "take the slope out of the spot: rise over run, 0.25 is 25 % or 14 deg";
 
+    public const string Ground = "choose one: hard surface, grass or gravel, hard wet sand, soft dry sand, shallow mud, clinging clay, bog, wheels locked, "
+        + "mired to the hubs, mired to the fenders, mired to the cab";
+
     public const string Margin = "take 1.5: pulls are estimates, and a winch at its limit stalls";
 
     public const string Distance = "pace from the vehicle to where an anchor would be";

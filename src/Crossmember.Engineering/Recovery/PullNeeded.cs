@@ -51,8 +51,7 @@ public sealed class PullNeeded() : Calculation<PullNeeded.Inputs, PullNeeded.Res
     public sealed record Inputs(
         [Input("mass of the vehicle as it is loaded", "kg", MoreThan = 0, Low = 300, High = 20000, Measure = HowToMeasureRecovery.Mass)] UnitsNet.Mass Mass,
         [Input("grade of the pull", AtLeast = 0, High = 1.2, Default = 0.25, Measure = HowToMeasureRecovery.Grade)] Ratio Grade,
-        [Input("ground", Notation = typeof(Ground.Notation), Measure = "choose one: hard surface, grass or gravel, hard wet sand, soft dry sand, shallow mud, "
-            + "clinging clay, bog, wheels locked, mired to the hubs, mired to the fenders, mired to the cab")] string Ground);
+        [Input("ground", Notation = typeof(Ground.Notation), Measure = HowToMeasureRecovery.Ground)] string Ground);
 
     public sealed record Result(
         [Output("pull needed, likely", "kN")] Force Pull,

@@ -65,14 +65,18 @@ public sealed class WeakestLink() : Calculation<WeakestLink.Inputs, WeakestLink.
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
-        double T = x.LinePull.Newtons, around = x.BlockAngle.Degrees <= 180 ? T * BlockLoad.Factored(x.BlockAngle.Degrees) : double.NaN; // N
-        var side = ShackleLoad.Share(x.SideAngle.Degrees);
-        double? rope = T / (x.BreakingForce?.Newtons * (x.Bend == RopeStrength.Sharp ? 0.7 : 1)), mount = T / x.MountStrength?.Newtons;
-        double? shackle = side == 0 ? null : T / (Newtons(x.ShackleRatedLoad) * side), block = around / Newtons(x.BlockRatedLoad), anchor = around / Newtons(x.AnchorRatedLoad);
-        (string Name, double? Use)[] links = [("rope", rope), ("shackle", shackle), ("block", block), ("anchor strap", anchor), ("winch mount", mount)];
-        foreach (var (name, use) in links)
-            if (use is { } u) w.Line(name, "load / limit", $"{(name is "block" or "anchor strap" ? around : T)} / limit", 100 * u, "%");
+        double T = x.LinePull.Newtons, around = x.BlockAngle.Degrees <= 180 ? T * BlockLoad.Factored(x.BlockAngle.Degrees) : double.NaN, side = ShackleLoad.Share(x.SideAngle.Degrees); // N
+        double? Use(string link, double load, double? limit)
+        {
+            if (limit is not { } most || most == 0) return null;
+            w.Line(link, "load / limit", $"{load} / {most}", 100 * load / most, "%");
+            return load / most;
+        }
         w.Line("T", "line pull on the first layer", $"{T}", T, "N");
+        w.Line("round the block", "2 T cos(a / 2)", $"2 x {T} x cos({x.BlockAngle.Degrees} / 2)", around, "N");
+        double? rope = Use("rope", T, x.BreakingForce?.Newtons * (x.Bend == RopeStrength.Sharp ? 0.7 : 1)), shackle = Use("shackle", T, Newtons(x.ShackleRatedLoad) * side);
+        double? block = Use("block", around, Newtons(x.BlockRatedLoad)), anchor = Use("anchor strap", around, Newtons(x.AnchorRatedLoad)), mount = Use("winch mount", T, x.MountStrength?.Newtons);
+        (string Name, double? Use)[] links = [("rope", rope), ("shackle", shackle), ("block", block), ("anchor strap", anchor), ("winch mount", mount)];
         var known = links.Where(l => l.Use is { } u && double.IsFinite(u)).ToList();
         if (known.Count == 0)
         {

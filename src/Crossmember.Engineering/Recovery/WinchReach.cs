@@ -45,7 +45,7 @@ public sealed class WinchReach() : Calculation<WinchReach.Inputs, WinchReach.Res
         [Input("line pull on the full drum", "kN", MoreThan = 0, Low = 1, High = 300, Measure = HowToMeasureRecovery.FullPull)] Force FullPull,
         [Input("mass of the vehicle as it is loaded", "kg", MoreThan = 0, Low = 300, High = 20000, Measure = HowToMeasureRecovery.Mass)] UnitsNet.Mass Mass,
         [Input("grade of the pull", AtLeast = 0, High = 1.2, Default = 0.25, Measure = HowToMeasureRecovery.Grade)] Ratio Grade,
-        [Input("ground", Notation = typeof(Ground.Notation), Measure = "choose one, as for the pull needed")] string Ground,
+        [Input("ground", Notation = typeof(Ground.Notation), Measure = HowToMeasureRecovery.Ground)] string Ground,
         [Input("margin of the winch over the pull", AtLeast = 1, High = 4, Default = 1.5, Measure = HowToMeasureRecovery.Margin)] Ratio Margin,
         [Input("share of the load that each block takes", AtLeast = 0, High = 0.4, Default = 0.1, Measure = HowToMeasureRecovery.Sheave)] Ratio SheaveResistance);
 

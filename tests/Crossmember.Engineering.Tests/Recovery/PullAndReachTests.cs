@@ -55,7 +55,7 @@ public class PullAndReachTests
             double low = table.Number(row, "low"), likely = table.Number(row, "likely"), high = table.Number(row, "high");
             Assert.True(low < likely && likely < high, row[0]);
             Assert.Contains(table.Text(row, "kind"), new[] { "rolling", "mired" });
-            Assert.Contains(table.Text(row, "provenance"), new[] { "practice", "handbook-memory" });
+            Assert.Contains(table.Text(row, "provenance"), new[] { "trade", "handbook-memory" });
             Assert.NotEmpty(table.Text(row, "source"));
             Assert.NotEmpty(table.Text(row, "spread"));
             var r = Needed("1000 kg", "0", table.Text(row, "ground"));
@@ -66,6 +66,9 @@ public class PullAndReachTests
     [Fact]
     public void A_ground_that_is_not_in_the_table_is_refused() =>
         Assert.Contains("must be one of: hard surface", Door.Faults("recovery.pull-needed", """{"mass":"1000 kg","grade":"0","ground":"snow"}""")[0].Right);
+
+    [Fact]
+    public void Capitals_make_no_other_ground() => Needed("1000 kg", "0", "Hard Surface").Gives("high", 0.1 * 1000 * Kilogram, 1e-9);
 
     // Weight resolved along and square to the slope is the weight again; low, likely and high spread about the same slope.
     [Fact]
