@@ -45,7 +45,8 @@
     const m = middle(mark);
     e.preventDefault();
     drag = { svg, key: mark.dataset.mass, view: at.view, id: e.pointerId, from: at, off: { x: m.x - at.x, y: m.y - at.y }, moved: false, told: 0, movable: svg.dataset.places === 'move' };
-    tell(svg, 'pick', at.view, drag.key);
+    // The mark is drawn anew as soon as it is in hand: the drawing itself must hold the finger.
+    svg.setPointerCapture(e.pointerId);
   });
 
   addEventListener('pointermove', e => {
@@ -66,6 +67,7 @@
     drag = null;
     if (done.moved && drops) tell(done.svg, 'drop', done.view, done.key, ...meters(done.svg, done.x, done.y, done.view));
     else if (done.moved) tell(done.svg, 'back');
+    else if (drops) tell(done.svg, 'pick', done.view, done.key);
     // The page draws it where it is now; until then it stays where the hand left it.
     setTimeout(() => {
       for (const mark of done.svg.querySelectorAll(`[data-mass="${CSS.escape(done.key)}"]`)) mark.style.transform = '';
