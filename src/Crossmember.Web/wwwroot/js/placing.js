@@ -49,6 +49,17 @@
     svg.setPointerCapture(e.pointerId);
   });
 
+  // A finger that begins on a mark must not scroll the page. Groups within a drawing take no touch-action of their own, so each drawing refuses by itself; elsewhere nothing has to wait for this script.
+  const held = new WeakSet();
+  function hold() {
+    for (const svg of document.querySelectorAll('svg[data-places=move]')) {
+      if (held.has(svg)) continue;
+      held.add(svg);
+      svg.addEventListener('touchstart', e => { if (e.touches.length === 1 && svg.dataset.places === 'move' && nearest(svg, spot(svg, e.touches[0]))) e.preventDefault(); }, { passive: false });
+    }
+  }
+  new MutationObserver(hold).observe(document, { subtree: true, childList: true });
+
   addEventListener('pointermove', e => {
     if (!drag?.movable || e.pointerId !== drag.id) return;
     const at = spot(drag.svg, e);
