@@ -45,8 +45,20 @@
     const m = middle(mark);
     e.preventDefault();
     drag = { svg, key: mark.dataset.mass, view: at.view, id: e.pointerId, from: at, off: { x: m.x - at.x, y: m.y - at.y }, moved: false, told: 0, movable: svg.dataset.places === 'move' };
-    tell(svg, 'pick', at.view, drag.key);
+    // The mark is drawn anew as soon as it is in hand: the drawing itself must hold the finger.
+    svg.setPointerCapture(e.pointerId);
   });
+
+  // A finger that begins on a mark must not scroll the page. Groups within a drawing take no touch-action of their own, so each drawing refuses by itself; elsewhere nothing has to wait for this script.
+  const held = new WeakSet();
+  function hold() {
+    for (const svg of document.querySelectorAll('svg[data-places=move]')) {
+      if (held.has(svg)) continue;
+      held.add(svg);
+      svg.addEventListener('touchstart', e => { if (e.touches.length === 1 && svg.dataset.places === 'move' && nearest(svg, spot(svg, e.touches[0]))) e.preventDefault(); }, { passive: false });
+    }
+  }
+  new MutationObserver(hold).observe(document, { subtree: true, childList: true });
 
   addEventListener('pointermove', e => {
     if (!drag?.movable || e.pointerId !== drag.id) return;
@@ -66,6 +78,7 @@
     drag = null;
     if (done.moved && drops) tell(done.svg, 'drop', done.view, done.key, ...meters(done.svg, done.x, done.y, done.view));
     else if (done.moved) tell(done.svg, 'back');
+    else if (drops) tell(done.svg, 'pick', done.view, done.key);
     // The page draws it where it is now; until then it stays where the hand left it.
     setTimeout(() => {
       for (const mark of done.svg.querySelectorAll(`[data-mass="${CSS.escape(done.key)}"]`)) mark.style.transform = '';
