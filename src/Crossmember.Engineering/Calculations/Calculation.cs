@@ -43,6 +43,9 @@ public abstract class Calculation<TInputs, TResult>(Description about)
     where TInputs : class
     where TResult : class
 {
+    /// <summary>More missing inputs than this are not read in a sentence: the first few are named there, and all of them under <see cref="Outcome.Missing"/>.</summary>
+    private const int MostTold = 6, FirstTold = 3;
+
     /// <summary>The typed door.</summary>
     public Evaluation<TResult> Evaluate(TInputs inputs)
     {
@@ -123,7 +126,8 @@ public abstract class Calculation<TInputs, TResult>(Description about)
         if (broken.Count > 0) return $"Not known: {string.Join("; ", broken)}.";
         var lacking = missing.Where(m => Indispensable(m.Input) || check.Needs.Contains(m.Input)).ToList();
         if (lacking.Count == 0) return "Not known: these inputs have no answer together.";
-        return "Not known: " + string.Join("; ", lacking.Select(m => InputSpecs[InputIndex(m.Input)].About is var a && a.Measure.Length > 0
-            ? $"{a.Meaning} is missing ({a.Measure})" : $"{a.Meaning} is missing")) + ".";
+        var told = lacking.Count > MostTold ? lacking[..FirstTold] : lacking;
+        return "Not known: " + string.Join("; ", told.Select(m => InputSpecs[InputIndex(m.Input)].About is var a && a.Measure.Length > 0
+            ? $"{a.Meaning} is missing ({a.Measure})" : $"{a.Meaning} is missing")) + (told.Count < lacking.Count ? $"; and {lacking.Count - told.Count} more." : ".");
     }
 }

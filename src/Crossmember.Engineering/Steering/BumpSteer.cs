@@ -46,7 +46,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
                 ["pointsRideHeight"] = "180 mm", ["rideHeight"] = "180 mm", ["bumpTravel"] = "80 mm", ["droopTravel"] = "80 mm", ["guideKind"] = "links", ["guideX"] = "-700 mm", ["guideRise"] = "100 mm",
                 ["caster"] = "3 deg", ["inclination"] = "7 deg",
             },
-            LinkageExamples.Bump, 0.0005, "secant steps on the length of the link in plain Python (program beside the test)", Provenance.Independent),
+            new Dictionary<string, double> { ["atBump"] = -0.200632, ["atDroop"] = -0.298689, ["total"] = 0.300320 }, 0.0005, "secant steps on the length of the link in plain Python (program beside the test)", Provenance.Independent),
     ],
     Cautions =
     [
@@ -106,7 +106,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         var bump = new LinkageBump(linkage, Guide(x));
         var ride = (x.PointsRideHeight - x.RideHeight).Meters; // the axle's rise over where it was measured, m
         w.Line("l", "drag link, ball to ball", $"|{linkage.PitmanBall} - {linkage.Knuckle.Ball}|", 1000 * linkage.Rod, "mm");
-        w.Line("r", "steering arm, ball to kingpin axis", $"square to the kingpin", 1000 * linkage.Knuckle.Radius, "mm");
+        w.Line("r", "steering arm, ball to its foot on the kingpin axis", $"|{linkage.Knuckle.Ball} - {linkage.Knuckle.Center}|", 1000 * linkage.Knuckle.Radius, "mm");
         if (bump.SteerAt(ride) is not { } center)
         {
             w.Answer("closes", Verdict.Fail, NotEvenStanding(bump.Walk(ride, ride, 1).Parting));

@@ -62,7 +62,7 @@ public sealed class DragLinkAngle() : Calculation<DragLinkAngle.Inputs, DragLink
     {
         Point3 pitman = LinkagePoints.Of(x.PitmanX, x.PitmanY, x.PitmanZ), arm = LinkagePoints.Of(x.ArmX, x.ArmY, x.ArmZ);
         var length = (pitman - arm).Length; // m
-        w.Line("l", "ball to ball", $"from {pitman.X}, {pitman.Y}, {pitman.Z} to {arm.X}, {arm.Y}, {arm.Z}", 1000 * length, "mm");
+        w.Line("l", "ball to ball", $"|{pitman} - {arm}|", 1000 * length, "mm");
         var (condition, high) = (x.RideHeights.Items[0].Name, 0.0); // m
         foreach (var (name, height) in x.RideHeights.Items)
         {

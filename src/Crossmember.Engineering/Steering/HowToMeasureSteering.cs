@@ -35,12 +35,11 @@ internal static class HowToMeasureSteering
 
     public const string Caster = "read a caster gauge, wheel turned 20 deg out and in; or set an angle finder on the flat of the kingpin boss or spring pad";
 
-    public const string PitmanPivot = "tape from the front axle's line (to the rear is positive), from the center line (right is positive) and from the "
-        + "frame datum (up is positive) to the center of the box's output shaft at the pitman arm";
+    public const string PitmanPivot = "tape to the box's output shaft at the pitman arm: back from the axle's line, right from the center line, up from the frame datum";
 
-    public const string PitmanEnd = "the same three tapings to the center of the ball at the end of the pitman arm, steering straight ahead";
+    public const string PitmanEnd = "steering straight, the same three tapings to the ball of the pitman arm";
 
-    public const string ArmBall = "the same three tapings to the center of the ball where the drag link meets the steering arm, wheels straight ahead, weight on the wheels";
+    public const string ArmBall = "wheels straight and loaded, the same three tapings to the drag link's ball at the steering arm";
 
     public const string PointsRideHeight = "on the day the linkage was measured: from the frame datum down to the axle center, mean of both sides";
 

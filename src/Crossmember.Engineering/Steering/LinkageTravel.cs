@@ -107,8 +107,8 @@ public sealed class LinkageTravel() : Calculation<LinkageTravel.Inputs, LinkageT
         if (x.Caster is null) w.Caution("The caster is not known: 3 deg is assumed, which matters little here.");
         var path = Path(x, caster);
         double pitman = path.Pitman.Radius, arm = path.Linkage.Knuckle.Radius; // m
-        w.Line("p", "pitman arm, ball to shaft", $"square to the shaft", 1000 * pitman, "mm");
-        w.Line("r", "steering arm, ball to kingpin axis", $"square to the kingpin", 1000 * arm, "mm");
+        w.Line("p", "pitman arm, ball to its foot on the shaft", $"|{path.Pitman.Ball} - {path.Pitman.Center}|", 1000 * pitman, "mm");
+        w.Line("r", "steering arm, ball to its foot on the kingpin axis", $"|{path.Linkage.Knuckle.Ball} - {path.Linkage.Knuckle.Center}|", 1000 * arm, "mm");
         w.Line("l", "drag link, ball to ball", $"|{path.Linkage.PitmanBall} - {path.Linkage.Knuckle.Ball}|", 1000 * path.Linkage.Rod, "mm");
         if (path.At(0) is not { } straight)
         {

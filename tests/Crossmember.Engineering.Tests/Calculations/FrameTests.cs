@@ -29,6 +29,17 @@ public sealed class FrameTests
         Assert.Contains(outcome.Missing, m => m.Input == "arm");
     }
 
+    // A linkage takes a dozen tapings: the sentence stays one that can be read, and nothing is left out of the list.
+    [Fact]
+    public void Of_many_missing_inputs_the_sentence_names_the_first_and_counts_the_rest()
+    {
+        var linkage = CalculationList.Find("steering.bump-steer")!;
+        var outcome = linkage.Run(new Value[linkage.InputSpecs.Count], false);
+        Assert.EndsWith("; and 10 more.", outcome.Findings[0].Text, StringComparison.Ordinal);
+        Assert.Equal(3, outcome.Findings[0].Text.Split(" is missing").Length - 1);
+        Assert.Equal(linkage.InputSpecs.Count, outcome.Missing.Count);
+    }
+
     [Fact]
     public void A_missing_limit_leaves_the_result_and_makes_only_its_check_unknown()
     {
