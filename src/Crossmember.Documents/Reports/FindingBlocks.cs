@@ -9,9 +9,10 @@ namespace Crossmember.Documents.Reports;
 /// <summary>What the checks of a sheet say, worst first, and what would settle those that do not know.</summary>
 internal static class FindingBlocks
 {
-    public static IEnumerable<Block> Of(Sheet sheet, MeasureSystem measure)
+    /// <param name="about">Which findings are told; null: all.</param>
+    public static IEnumerable<Block> Of(Sheet sheet, MeasureSystem measure, Func<SheetFinding, bool>? about = null)
     {
-        var findings = sheet.Findings().ToList();
+        var findings = sheet.Findings().Where(f => about?.Invoke(f) ?? true).ToList();
         var names = new RowNames(sheet.Plan, sheet.Build);
         yield return new Block.Heading(2, "What is in trouble");
         if (findings.Where(f => f.Finding.Verdict == Verdict.Fail).ToList() is { Count: > 0 } fails) yield return Listed(fails, names, measure);
@@ -23,7 +24,8 @@ internal static class FindingBlocks
         }
         if (findings.Where(f => f.Finding.Verdict == Verdict.Unknown).ToList() is not { Count: > 0 } unknown) yield break;
         yield return new Block.Heading(2, "Not known yet");
-        var needed = Unsettled.Of(sheet);
+        // Of a part of the sheet the findings themselves name what is missing.
+        IReadOnlyList<Unsettled> needed = about is null ? Unsettled.Of(sheet) : [];
         if (needed.Count > 0)
             yield return new Block.Table("What would settle it", [new("what"), new("the quickest way", Share: 1.4), new("checks waiting", true)],
                 [.. needed.Select(u => new Row([ShopWords.Sentence(u.Meaning), ShopWords.Sentence(u.Measure), u.Checks.ToString(null, null)]))]);

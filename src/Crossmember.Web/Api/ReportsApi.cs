@@ -14,7 +14,7 @@ public static class ReportsApi
 {
     private const long LargestInput = 1 << 20;
 
-    private static readonly string[] s_files = [.. from kind in (string[])["sheet", "calculation"] from ending in (string[])[".pdf", ".html"] select kind + ending];
+    private static readonly string[] s_files = [.. from kind in BuildReport.All.Select(r => r.Kind).Append("calculation") from ending in (string[])[".pdf", ".html"] select kind + ending];
 
     /// <param name="instance">For a calculation: an instance id, or a plain id for all its instances.</param>
     public static IResult OfBuild(string id, string file, [FromQuery(Name = "in")] string? scenario, string? instance, string? measure, string? paper, HttpContext context, ShopDesk desk, TimeProvider clock)
@@ -27,7 +27,7 @@ public static class ReportsApi
         var sheet = (scenario ?? comparing.Default(faults)) is { } name ? comparing.Sheet(name, faults) : null;
         if (sheet is null || wish is null) return Answers.Faults(faults.List);
         var imprint = new Imprint(clock.GetUtcNow(), wish.Measure, desk.Shop.Shelf.Recorded(id, sheet.Build.Position));
-        if (file.StartsWith("sheet", StringComparison.Ordinal)) return Sent(SheetReport.Of(sheet, imprint), wish, $"{id}-{file}", context);
+        if (BuildReport.Find(Path.GetFileNameWithoutExtension(file)) is { } whole) return Sent(whole.Of(sheet, imprint), wish, $"{id}-{file}", context);
         if (string.IsNullOrEmpty(instance)) return Answers.Faults([new("instance", "no calculation is named", "instance=ID, an instance or a plain id")]);
         return Cases.Of(sheet, instance, wish.Measure, faults) is { } cases ? Sent(CalculationReport.Of(cases, sheet, imprint), wish, $"{id}-{instance}{Path.GetExtension(file)}", context)
             : Answers.Faults([.. faults.List.Select(f => f with { Path = "instance" })], status: StatusCodes.Status404NotFound);
@@ -47,7 +47,7 @@ public static class ReportsApi
 
     private static IResult Alone(string file, string? calculation, byte[] input, string? measure, string? paper, HttpContext context, TimeProvider clock)
     {
-        if (!s_files.Contains(file) || file.StartsWith("sheet", StringComparison.Ordinal)) return NoSuchFile(file, [.. s_files.Where(f => f.StartsWith("calculation", StringComparison.Ordinal))]);
+        if (!s_files.Contains(file) || !file.StartsWith("calculation", StringComparison.Ordinal)) return NoSuchFile(file, [.. s_files.Where(f => f.StartsWith("calculation", StringComparison.Ordinal))]);
         if (calculation is null) return Answers.Faults([new("calculation", "no calculation is named", "calculation=ID")]);
         if (CalculationList.Find(calculation) is not { } known)
             return Answers.Faults([new("calculation", $"there is no calculation '{calculation}'", $"nearest: {Nearest.To(calculation, CalculationList.All.Select(c => c.Id))}")], status: StatusCodes.Status404NotFound);

@@ -8,8 +8,8 @@ namespace Crossmember.Cli.Commands.Paper;
 /// <summary>Reports of a build in one scenario.</summary>
 internal static class BuildReports
 {
-    public static Outcome Sheet(NamedBuild build, string? scenario, Wish wish) => With(build, scenario, sheet =>
-        wish.Write("sheet", SheetReport.Of(sheet, wish.Imprint(build, sheet)), sheet.Findings().Any(f => f.Finding.Verdict == Verdict.Fail)));
+    public static Outcome Whole(NamedBuild build, string? scenario, BuildReport report, Wish wish) => With(build, scenario, sheet =>
+        wish.Write(report.Kind, report.Of(sheet, wish.Imprint(build, sheet)), sheet.Findings().Any(f => f.Finding.Verdict == Verdict.Fail)));
 
     /// <param name="calculation">An instance id, or a plain id: all its instances that exist here.</param>
     public static Outcome Calculation(NamedBuild build, string? scenario, string calculation, Wish wish) => With(build, scenario, sheet =>

@@ -11,11 +11,11 @@ namespace Crossmember.Cli.Commands.Paper;
 /// <summary>Documents: a build's sheet, or any calculation, for paper or as a page.</summary>
 internal static class Report
 {
-    private const string OfSheet = "sheet", OfCalculation = "calculation";
+    private const string OfCalculation = "calculation";
 
     public static Verb Make(SharedOptions shared)
     {
-        var kind = new Argument<string>("KIND") { Description = "sheet: the build in a few pages; calculation: one calculation with its working" };
+        var kind = new Argument<string>("KIND") { Description = "sheet: the build in a few pages; mass: loads, balance and ledger; calculation: one calculation with its working" };
         var build = new Argument<string?>("BUILD") { Arity = ArgumentArity.ZeroOrOne, Description = "a build file, or the id of a stored build" };
         var scenario = new Option<string?>("--scenario") { HelpName = "S", Description = "a scenario, as-found, approved, or approved@ (as it was then); default: the only one, else working" };
         var calculation = new Option<string?>("--calculation") { HelpName = "ID", Description = "a calculation, or one instance of it: driveline.engine-speed[gear=4,range=high]" };
@@ -26,6 +26,7 @@ internal static class Report
         var at = new Option<string?>("--at") { HelpName = "INSTANT", Description = "the date it bears, such as 2026-11-26T12:00Z; default: now" };
         return new("report", "Writes a document as PDF or as a page that stands by itself.",
             "crossmember report sheet packhorse --scenario carried --out packhorse.pdf",
+            "crossmember report mass packhorse --scenario working --out mass.pdf",
             "crossmember report calculation packhorse --calculation driveline.cruise --out cruise.html --measure metric",
             "echo '{\"size\":\"33x10.50R15LT\"}' | crossmember report calculation --calculation tires.dimensions --input - --out tire.pdf --paper a4")
         {
@@ -33,15 +34,15 @@ internal static class Report
             Runs = (line, terminal) => Wish.Of(line.GetRequiredValue(to), line.GetValue(measure), line.GetValue(paper), line.GetValue(at), out var misused) is { } wish
                 ? (line.GetRequiredValue(kind), line.GetValue(build)) switch
                 {
-                    (OfSheet, null) => new Outcome.Misused("which build's sheet?", "crossmember report sheet BUILD --out FILE"),
-                    (OfSheet, _) when line.GetValue(calculation) is not null || line.GetValue(input) is not null =>
-                        new Outcome.Misused("--calculation and --input do not go with a sheet", $"crossmember report {OfCalculation} ..."),
-                    (OfSheet, { } name) => NamedBuild.With(name, shared.Address(line), terminal, b => BuildReports.Sheet(b, line.GetValue(scenario), wish)),
+                    (var whole, null) when BuildReport.Find(whole) is not null => new Outcome.Misused($"which build's {whole}?", $"crossmember report {whole} BUILD --out FILE"),
+                    (var whole, _) when BuildReport.Find(whole) is not null && (line.GetValue(calculation) is not null || line.GetValue(input) is not null) =>
+                        new Outcome.Misused($"--calculation and --input do not go with a {whole}", $"crossmember report {OfCalculation} ..."),
+                    (var whole, { } name) when BuildReport.Find(whole) is { } report => NamedBuild.With(name, shared.Address(line), terminal, b => BuildReports.Whole(b, line.GetValue(scenario), report, wish)),
                     (OfCalculation, _) when line.GetValue(calculation) is null => new Outcome.Misused("which calculation?", "--calculation ID; 'crossmember calc list' lists them"),
                     (OfCalculation, { }) when line.GetValue(input) is not null => new Outcome.Misused("--input and BUILD exclude each other", "the inputs come from the build, or from the file"),
                     (OfCalculation, { } name) => NamedBuild.With(name, shared.Address(line), terminal, b => BuildReports.Calculation(b, line.GetValue(scenario), line.GetValue(calculation)!, wish)),
                     (OfCalculation, null) => InputReport.Of(line.GetValue(calculation)!, line.GetValue(input), wish, terminal),
-                    (var other, _) => new Outcome.Misused($"'{other}' is no kind of report", $"one of: {OfSheet}, {OfCalculation}"),
+                    (var other, _) => new Outcome.Misused($"'{other}' is no kind of report", $"one of: {string.Join(", ", BuildReport.All.Select(r => r.Kind))}, {OfCalculation}"),
                 }
                 : misused!,
         };

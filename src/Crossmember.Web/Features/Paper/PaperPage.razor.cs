@@ -50,7 +50,7 @@ public sealed partial class PaperPage
         _what = IsOffered(Instance) ? Instance! : "";
     }
 
-    private bool IsOffered(string? what) => _offered.Any(o => o.Id == what);
+    private bool IsOffered(string? what) => _offered.Any(o => o.Id == what) || (what is not null && BuildReport.Find(what) is not null);
 
     /// <summary>The sheet as it stands now, and what can be made of it.</summary>
     private void Read()
@@ -104,7 +104,8 @@ public sealed partial class PaperPage
     }
 
     private static Document Compose(Sheet sheet, string what, Imprint imprint) =>
-        what.Length > 0 && Cases.Of(sheet, what, imprint.Measure, new Faults()) is { } cases ? CalculationReport.Of(cases, sheet, imprint) : SheetReport.Of(sheet, imprint);
+        BuildReport.Find(what) is { } whole ? whole.Of(sheet, imprint)
+        : what.Length > 0 && Cases.Of(sheet, what, imprint.Measure, new Faults()) is { } cases ? CalculationReport.Of(cases, sheet, imprint) : SheetReport.Of(sheet, imprint);
 
     private void Cancel() => _making?.Cancel();
 
