@@ -115,6 +115,25 @@ public sealed partial class DemoShopTests : IDisposable
         Assert.Equal(1500, (double)joint["limit"]!["value"]!, 0.01);
     }
 
+    /// <summary>
+    /// By hand, in and lb: 600 / 2 / (5.875 - 4.5) = 218.18 lb/in at each rear wheel; (3799.2 - 485) / 2 = 1657.1 on each spring of 1300; 919.6 more than when it was taped:
+    /// 436.4 for the 2 in until the helper touches, the other 483.2 on 218.18 + 250 make 1.032: 5.875 - 3.032 = 2.843 over the axle, 0.718 to the bump stop.
+    /// </summary>
+    [Fact]
+    public void What_the_wished_camper_does_to_the_rear_springs_of_the_packhorse_is_found()
+    {
+        var rating = Finding("packhorse", "working", "springs.axle-capacity[axle=rear,condition=touring]/rating");
+        Assert.Equal("fail", (string?)rating["verdict"]);
+        Assert.Equal((1300 - 1657.1) / 1300, (double)rating["margin"]!, 0.0001);
+        var results = Check("packhorse", "working")["results"]!;
+        Assert.Equal(218.18 * 4.4482216 / 25.4, (double)results["springs.wheel-rate[axle=rear]"]!["rate"]!["value"]!, 0.001);
+        var stands = results["springs.ride-height[axle=rear,condition=touring]"]!;
+        Assert.Equal(2.843 * 25.4, (double)stands["rideHeight"]!["value"]!, 0.02);
+        Assert.Equal(0.718 * 25.4, (double)stands["bumpTravel"]!["value"]!, 0.02);
+        Assert.Equal("caution", (string?)Finding("packhorse", "working", "springs.ride-height[axle=rear,condition=touring]/travel")["verdict"]);
+        Assert.Equal("caution", (string?)Finding("packhorse", "working", "springs.rake[condition=touring]/level")["verdict"]);
+    }
+
     [Fact]
     public void The_cab_is_a_near_tie_and_hours_spent_are_in_neither_option()
     {
