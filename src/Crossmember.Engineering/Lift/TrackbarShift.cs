@@ -23,7 +23,7 @@ public sealed class TrackbarShift() : Calculation<TrackbarShift.Inputs, Trackbar
     Trends = [new("rideHeights", "lift", '+', 100, 400), new("originalRideHeight", "lift", '-', 100, 300)],
     NoTrends =
     [
-        new("length", "a longer bar shifts less, and 0 stands for none"), new("endHeight", "shifts one way or the other"), new("bumpTravel", "moves an end of the curve"),
+        new("length", "a longer bar shifts less, and 0 stands for none"), new("leafSpan", "only tells that there is a leaf spring"), new("endHeight", "shifts one way or the other"), new("bumpTravel", "moves an end of the curve"),
         new("droopTravel", "moves an end of the curve"),
     ],
     Examples =
@@ -40,12 +40,14 @@ public sealed class TrackbarShift() : Calculation<TrackbarShift.Inputs, Trackbar
     ],
 })
 {
+    private const string HowLong = "tape between the joints; 0 where leaf springs hold the axle sideways";
+
     public sealed record Inputs(
-        [Input("track bar between the middles of its joints, seen from the front; 0 for none", "mm", AtLeast = 0, High = 2000, Measure = "tape between the joints; 0 where leaf springs hold the axle sideways")]
-        Length Length,
+        [Input("track bar between the middles of its joints, seen from the front; 0 for none", "mm", AtLeast = 0, High = 2000, Measure = HowLong)] Length? Length,
+        [Input("leaf spring from eye to eye, where leaf springs hold the axle", "mm", MoreThan = 0, Measure = "tape along the main leaf's chord")] Length? LeafSpan,
         [Input("end on the frame over the end on the axle, at the ride height as built", "mm", Measure = "tape the heights of both ends over level ground, take the difference and the lift off")] Length? EndHeight,
         [Input("ride height as built", "mm", Measure = HowToMeasureLift.Original)] Length? OriginalRideHeight,
-        [Input("ride heights in each condition", "mm", Measure = HowToMeasureLift.RideHeight)] Members<Length>? RideHeights,
+        [Input("ride heights in each condition", "mm", Measure = HowToMeasureLift.RideHeight)] Members<Length> RideHeights,
         [Input("travel to the bump stop in each condition", "mm", Measure = HowToMeasureLift.Bump)] Members<Length>? BumpTravel,
         [Input("travel to full droop in each condition", "mm", Measure = HowToMeasureLift.Droop)] Members<Length>? DroopTravel);
 
@@ -56,18 +58,22 @@ public sealed class TrackbarShift() : Calculation<TrackbarShift.Inputs, Trackbar
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
-        double R = x.Length.Meters; // m
+        if (x.Length is not { Meters: > 0 } length)
+        {
+            var none = x.Length is not null || x.LeafSpan is not null;
+            w.Line("h", "highest ride height", $"{x.RideHeights.Items.Max(m => m.Value.Meters)}", x.RideHeights.Items.Max(m => m.Value.Meters), "m");
+            if (none) w.Answer("shift", Verdict.Pass, x.LeafSpan is null ? "No track bar." : "No track bar: leaf springs hold the axle sideways.");
+            else w.Answer("shift", Verdict.Unknown, $"Not known: track bar or none ({HowLong}).");
+            return new(null, null, null);
+        }
+        double R = length.Meters; // m
         w.Line("R", "track bar", $"{1000 * R} mm", R, "m");
-        if (R == 0)
+        if (x.EndHeight is not { } end || x.OriginalRideHeight is not { } built)
         {
-            w.Answer("shift", Verdict.Pass, "No track bar: the springs hold the axle sideways.");
+            w.Answer("shift", Verdict.Unknown, "Not known: the heights of the bar's ends, or the ride height as built, are missing (tape the heights of both ends over level ground).");
             return new(null, null, null);
         }
-        if (x.EndHeight is not { } end || x.OriginalRideHeight is not { } built || x.RideHeights is not { } heights)
-        {
-            w.Answer("shift", Verdict.Unknown, "Not known: the heights of the bar's ends, or the ride heights now and as built, are missing (tape the heights of both ends over level ground).");
-            return new(null, null, null);
-        }
+        var heights = x.RideHeights;
         double d0 = end.Meters, h0 = built.Meters, h = heights.Items.MaxBy(m => Math.Abs((m.Value - built).Meters)).Value.Meters; // m
         var travel = TravelHeights.Of(heights, x.BumpTravel, x.DroopTravel);
         double? Shift(double at) => Arc(R, d0 + at - h0) is { } now && Arc(R, d0) is { } then ? then - now : null;

@@ -115,9 +115,17 @@ public class ArcTests
     [InlineData(0, 50, 100, "pass")]
     public void A_quarter_inch_off_the_middle_is_told(double length, double end, double lift, string verdict) => Assert.Equal(verdict, Bar(length, end, lift).Verdict("shift"));
 
-    [Fact]
-    public void A_bar_whose_ends_nobody_taped_is_unknown() =>
-        Assert.Contains("tape the heights of both ends", Door.Run("lift.trackbar-shift", """{"length":"800 mm"}""").Finding("shift")["text"]!.GetValue<string>());
+    [Theory]
+    [InlineData(""" "length":"800 mm", """, "unknown", "tape the heights of both ends")]
+    [InlineData("", "unknown", "0 where leaf springs hold the axle sideways")]
+    [InlineData(""" "length":"0 mm", """, "pass", "No track bar.")]
+    [InlineData(""" "leafSpan":"44 in", """, "pass", "leaf springs hold the axle sideways")]
+    public void Without_a_bar_or_its_ends_it_says_so(string members, string verdict, string says)
+    {
+        var r = Door.Run("lift.trackbar-shift", $$"""{ {{members}}"rideHeights":{"empty":"150 mm"} }""");
+        Assert.Equal(verdict, r.Verdict("shift"));
+        Assert.Contains(says, r.Finding("shift")["text"]!.GetValue<string>());
+    }
 
     // Python with complex numbers: |k + e (cos t + i sin t)| and the drop, for both locks.
     [Theory]
