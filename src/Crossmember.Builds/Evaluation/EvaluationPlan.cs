@@ -17,6 +17,8 @@ public sealed class EvaluationPlan
         Instances = [.. catalogue.Bindings.SelectMany(b => Instance.Compile(b, Space))];
         foreach (var slot in builds.SelectMany(b => b.Slots).Select(s => s.Id).Distinct()) _slotIds.Add(slot, _slotIds.Count);
         SlotNames = [.. _slotIds.Keys];
+        LedgerKeys = Enumerable.Range(0, Space.KeyCount).Where(k => Space.PatternOf(k) is { IsLedger: true } p && p.Segments[0] == "mass").Select(k => (Key: k, Name: Space.KeyName(k).Split('.')))
+            .ToDictionary(k => k.Key, k => (k.Name[1], Array.IndexOf(Ledger.Outputs, k.Name[2])));
     }
 
     public Catalogue Catalogue { get; }
@@ -26,6 +28,9 @@ public sealed class EvaluationPlan
     public Instance[] Instances { get; }
 
     public string[] SlotNames { get; }
+
+    /// <summary>By key of the mass ledger: its condition, and which of mass and moments it is.</summary>
+    internal Dictionary<int, (string Condition, int Which)> LedgerKeys { get; }
 
     /// <summary>Leaves are numbered keys first, then slots.</summary>
     public int LeafCount => Space.KeyCount + SlotNames.Length;

@@ -19,6 +19,7 @@ internal sealed class Evaluator
     private readonly KeyState[] _keys;
     private readonly InstanceState?[] _instances;
     private readonly ModelFindings _findings;
+    private readonly Ledger _ledger;
     private bool[] _alive = [];
 
     public Evaluator(
@@ -31,21 +32,23 @@ internal sealed class Evaluator
         _keys = new KeyState[_space.KeyCount];
         _instances = new InstanceState?[plan.Instances.Length];
         _findings = new(plan);
+        _ledger = new(plan, build, _inEffect);
     }
 
     public Sheet Run()
     {
         _alive = Liveness.Of(_space, _build, _inEffect);
         new LeafValues(_space, _alive, _inEffect, _keys, _findings, _plan).State(_whatIf);
-        var ledger = new Ledger(_plan, _build, _inEffect);
-        ledger.Publish(_keys);
+        _ledger.Publish(_keys);
         for (var i = 0; i < _instances.Length; i++)
             if (Array.TrueForAll(_plan.Instances[i].Members, m => _alive[m]))
                 _instances[i] = Work(_plan.Instances[i], _previous?.Instances[i]);
         _findings.OfChoices(_build, _choices, _inEffect);
         _findings.OfDifferences(_keys);
-        var totals = Totals.Of(_plan, _inEffect, _shop, ledger.Bare());
+        var totals = Totals.Of(_plan, _inEffect, _shop, _ledger.BareMass());
         _findings.OfTotals(totals);
+        var scale = ScaleComparison.All(_plan, _build, _ledger);
+        _findings.OfWeighings(_ledger, scale);
         return new(_plan, _build, _shop, _scenario, _choices)
         {
             InEffect = _inEffect,
@@ -54,6 +57,8 @@ internal sealed class Evaluator
             Instances = _instances,
             ModelFindings = _findings.Sorted(),
             Totals = totals,
+            Ledger = _ledger,
+            Scale = scale,
         };
     }
 
@@ -72,7 +77,7 @@ internal sealed class Evaluator
             else inputs[i] = Read(instance.Inputs[i], rests, ref basis);
         var same = before is not null && before.Inputs.AsSpan().SequenceEqual(inputs);
         var outcome = same ? before!.Outcome : instance.Calculation.Run(inputs, false);
-        var spread = Uncertainty.Of(instance, inputs, outcome, _keys);
+        var spread = Uncertainty.Of(instance, inputs, outcome, _keys, _ledger);
         var state = new InstanceState(instance, inputs, outcome, basis, rests) { PlusMinus = spread, Limits = limits };
         Publish(instance, state);
         return state;

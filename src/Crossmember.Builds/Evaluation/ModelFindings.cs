@@ -74,6 +74,14 @@ internal sealed class ModelFindings(EvaluationPlan plan)
             Add($"model/currency[{slot}]", Verdict.Unknown, $"{slot} is priced in another currency than {totals.CostTotal.Currency}: that price is in no sum of money until it is converted.", Leaves(slot));
     }
 
+    /// <summary>Readings that cannot be or are odd, and what the ledger expected of a later weighing.</summary>
+    public void OfWeighings(Ledger ledger, IReadOnlyList<ScaleComparison> comparisons)
+    {
+        if (ledger.Weighed is not { } weighed) return;
+        foreach (var (what, verdict, text) in weighed.Findings) Add($"model/weighing[{weighed.Weighing.Date},{what}]", verdict, text, new(plan.LeafCount));
+        foreach (var c in comparisons) Add($"model/scale[{c.Date}]", c.Agrees ? Verdict.Pass : Verdict.Caution, c.Text, new(plan.LeafCount));
+    }
+
     private static double Known(double spread) => double.IsNaN(spread) ? 0 : spread;
 
     private Bits Leaves(params string[] slots)

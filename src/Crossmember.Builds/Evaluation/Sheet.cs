@@ -83,6 +83,12 @@ public sealed class Sheet
 
     public required Totals Totals { get; init; }
 
+    /// <summary>What the mass is made of.</summary>
+    public required Ledger Ledger { get; init; }
+
+    /// <summary>Every weighing after the first against what the one before it and the ledger led to expect.</summary>
+    public required IReadOnlyList<ScaleComparison> Scale { get; init; }
+
     /// <summary>The state of a key by name, or null where it does not exist.</summary>
     public KeyState? Key(string name) => Plan.Space.KeyId(name) is >= 0 and var k && Keys[k].Exists ? Keys[k] : null;
 

@@ -10,7 +10,10 @@ public static class ShippedBindings
     private const string Total = "mass.{condition}.total", MomentX = "mass.{condition}.moment-x", MomentY = "mass.{condition}.moment-y", Wheelbase = "vehicle.wheelbase";
     private const string Wheel = "wheel.{axle}.{side}.";
 
-    public static IReadOnlyList<Binding> All { get; } = [.. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. SteeringBindings.All];
+    public static IReadOnlyList<Binding> All { get; } =
+    [
+        .. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. StabilityBindings.All, .. SpringBindings.All, .. SteeringBindings.All, .. RecoveryBindings.All, .. LiftBindings.All,
+    ];
 
     private static IEnumerable<Binding> Tires() =>
     [
@@ -51,6 +54,18 @@ public static class ShippedBindings
         Bind("mass.wheel-load", ["axle", "side", "condition"],
             [("total", Total), ("momentX", MomentX), ("momentY", MomentY), ("wheelbase", Wheelbase), ("track", "axle.{axle}.track"), ("axle", "{axle}"), ("side", "{side}")],
             [("load", Wheel + "{condition}.load")]),
+        Bind("mass.center-of-gravity", ["condition"],
+            [("total", Total), ("momentX", MomentX), ("momentY", MomentY), ("momentZ", "mass.{condition}.moment-z"), ("wheelbase", Wheelbase),
+             ("frontDatumHeight", "axle.front.{condition}.datum-height"), ("rearDatumHeight", "axle.rear.{condition}.datum-height")],
+            [("centerX", "mass.{condition}.center-x"), ("centerY", "mass.{condition}.center-y"), ("centerZ", "mass.{condition}.center-z"), ("height", "mass.{condition}.center-height")]),
+        // What is wrong with a reading is said once, of the weighing itself.
+        Bind("mass.corner-weights", [],
+            [("frontLeft", "weighing.front.left.reading"), ("frontRight", "weighing.front.right.reading"), ("rearLeft", "weighing.rear.left.reading"),
+             ("rearRight", "weighing.rear.right.reading"), ("wheelbase", "weighing.wheelbase"), ("frontTrack", "weighing.front.track"), ("rearTrack", "weighing.rear.track")], raises: []),
+        Bind("mass.center-of-gravity-height", [],
+            [("wheelbase", "weighing.wheelbase"), ("mass", "weighing.total"), ("frontLevel", "weighing.scale-axle.level"), ("frontRaised", "weighing.scale-axle.raised"),
+             ("raise", "weighing.lifted-axle.lift"), ("wheelRadiusFront", "weighing.scale-axle.wheel-radius"), ("wheelRadiusRear", "weighing.lifted-axle.wheel-radius"),
+             ("readingError", "weighing.reading-error")], raises: []),
     ];
 
     internal static Binding Bind(

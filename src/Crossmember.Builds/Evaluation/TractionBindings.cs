@@ -36,7 +36,7 @@ internal static class TractionBindings
              ("idleSpeed", Idle), ("redline", Redline), ("mass", Mass), ("grade", Grade)]),
         Bind("driveline.traction-limit", ["condition"],
             [s_rolling, s_grip, ("frontLoad", "axle.front.{condition}.load"), ("rearLoad", "axle.rear.{condition}.load"), ("grade", Grade),
-             ("wheelbase", "vehicle.wheelbase")]),
+             ("height", "mass.{condition}.center-height"), ("wheelbase", "vehicle.wheelbase")]),
     ];
 
     private static IEnumerable<Binding> Drawn() =>

@@ -3,25 +3,40 @@ using Crossmember.Engineering.Calculations;
 namespace Crossmember.Builds.Evaluation;
 
 /// <summary>Carries one standard uncertainty per input through a calculation: the root of the summed squares of what each input alone moves.</summary>
-/// <remarks>First order, inputs taken as independent (JCGM 100:2008, 5.1.2, with the sensitivities of 5.1.3 note 2 taken by stepping each input once).</remarks>
+/// <remarks>First order, inputs taken as independent but for mass and moments of one condition (JCGM 100:2008, 5.1.2 and 5.2.2, with the sensitivities of 5.1.3 note 2 taken by stepping once).</remarks>
 internal static class Uncertainty
 {
-    public static double[]? Of(Instance instance, Value[] inputs, Outcome outcome, KeyState[] keys)
+    public static double[]? Of(Instance instance, Value[] inputs, Outcome outcome, KeyState[] keys, Ledger ledger)
     {
         double[]? squares = null;
+        List<(int Input, MomentErrors Errors, int Which)>? ofLedger = null;
         for (var i = 0; i < inputs.Length; i++)
         {
             var source = instance.Inputs[i];
-            if (source.Key >= 0 && inputs[i].IsNumber && Spread(keys[source.Key]) is { } u)
+            if (inputs[i].IsNumber && ledger.KeysOf.TryGetValue(source.Key, out var own) && ledger.ErrorsIn(own.Condition) is { } errors) (ofLedger ??= []).Add((i, errors, own.Which));
+            else if (source.Key >= 0 && inputs[i].IsNumber && Spread(keys[source.Key]) is { } u)
                 Step(instance, inputs, i, Value.Of(inputs[i].Number + u), outcome, ref squares);
             else if (source.Map is { } map && inputs[i].Members is { } members)
                 foreach (var (key, name) in map)
                     if (Spread(keys[key]) is { } v)
                         Step(instance, inputs, i, Moved(members, name, v), outcome, ref squares);
         }
+        if (ofLedger is not null) Together(instance, inputs, ofLedger, outcome, ref squares);
         if (squares is null) return null;
         for (var o = 0; o < squares.Length; o++) squares[o] = Math.Sqrt(squares[o]);
         return squares;
+    }
+
+    /// <summary>Mass and moments are off together: each independent error of the ledger steps all of them at once.</summary>
+    private static void Together(Instance instance, Value[] inputs, List<(int Input, MomentErrors Errors, int Which)> own, Outcome outcome, ref double[]? squares)
+    {
+        for (var error = 0; error < MomentErrors.Count; error++)
+        {
+            if (own.TrueForAll(o => o.Errors.Of(o.Which, error) == 0)) continue;
+            Value[] stepped = [.. inputs];
+            foreach (var (input, errors, which) in own) stepped[input] = Value.Of(inputs[input].Number + errors.Of(which, error));
+            Step(instance, stepped, outcome, ref squares);
+        }
     }
 
     private static double? Spread(KeyState key) => key.PlusMinus > 0 && key.Value.IsNumber ? key.PlusMinus : null;
@@ -33,6 +48,11 @@ internal static class Uncertainty
     {
         Value[] stepped = [.. inputs];
         stepped[which] = moved;
+        Step(instance, stepped, outcome, ref squares);
+    }
+
+    private static void Step(Instance instance, Value[] stepped, Outcome outcome, ref double[]? squares)
+    {
         var after = instance.Calculation.Run(stepped, false);
         squares ??= new double[outcome.Outputs.Count];
         for (var o = 0; o < squares.Length; o++)

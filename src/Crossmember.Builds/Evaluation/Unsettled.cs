@@ -42,7 +42,7 @@ public sealed record Unsettled(string What, string Meaning, string Measure, int 
         var missing = state.Outcome.Missing.Select(m => calculation.InputIndex(m.Input)).ToList();
         var lacking = missing.Where(i => !calculation.InputSpecs[i].Optional || needs.Contains(calculation.InputSpecs[i].Name)).ToList();
         // Where one of several would do, none is indispensable by itself.
-        if (lacking.Count == 0) lacking = missing;
+        if (lacking.Count == 0) lacking = calculation.About.Either is { Count: > 0 } either ? [.. missing.Where(i => either.Contains(calculation.InputSpecs[i].Name))] : missing;
         foreach (var key in lacking.SelectMany(i => KeysOf(state.Instance.Inputs[i])).Where(k => sheet.Keys[k] is { Exists: true, Value.IsAbsent: true } && !sheet.Plan.Space.PatternOf(k).IsLedger))
             if (!publisher.TryGetValue(key, out var source)) yield return key;
             else foreach (var deeper in Roots(source, "", publisher, sheet)) yield return deeper;

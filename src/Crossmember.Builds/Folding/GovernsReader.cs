@@ -54,5 +54,5 @@ public static class GovernsReader
         (Sets.IsGoverned(set) || Sets.Open.Contains(set)) && (member == "*" || Sets.IsMemberName(member));
 
     private static void Fault(string text, string pointer, Faults faults) =>
-        faults.Add(pointer, $"'{text}' names no member of a set", "a set and a member, such as gear.4 or winch.front; sets: gear, range, winch, circuit, tank, part");
+        faults.Add(pointer, $"'{text}' names no member of a set", "a set and a member, such as gear.4 or winch.front; sets: gear, range, winch, circuit, tank, part, leaf, coil, torsion");
 }

@@ -25,8 +25,34 @@ public static class WeighingReader
         if (wheelbase is <= 0) r.Faults.Add(r.At("wheelbase"), "a wheelbase of zero or less", "more than 0");
         var made = new Weighing(date, readings.ToImmutable(), byWheel, wheelbase ?? 0, Length(r, "height"), Length(r, "datumHeight"),
             r.OptionalText("condition"), r.Map("fitted").Select(f => KeyValuePair.Create(f.Name, r.TextOf(f.Value, f.Pointer) ?? "")).ToImmutableSortedDictionary(StringComparer.Ordinal));
+        made = made with
+        {
+            OnBoard = r.Has("onBoard") ? ConditionReader.Items(r, "onBoard") : [],
+            ReadingError = r.Element("readingError") is { } error ? OptionReader.NotNegative(error, r.At("readingError"), r.Faults) : null,
+            Raised = r.Element("raised") is { } raised ? Lift(raised, r.At("raised"), r.Faults) : null,
+        };
+        if (made is { Raised: not null, Height: not null })
+            r.Faults.Add(r.At("height"), "both a height and a reading with an axle raised", "give one: the height follows from the raised reading");
         r.Done();
         return made;
+    }
+
+    private static RaisedReading? Lift(JsonElement raised, string pointer, Faults faults)
+    {
+        var r = new ObjectReader(raised, pointer, faults);
+        if (!r.IsObject) return null;
+        var lifted = r.Text("lifted");
+        if (lifted.Length > 0 && lifted is not ("front" or "rear")) faults.Add(r.At("lifted"), $"'{lifted}' is no axle to lift", "front or rear");
+        var radii = r.Map("wheelRadius").ToDictionary(m => m.Name, m => ValueReader.Quantity(m.Value, m.Pointer, Dimension.Length, faults), StringComparer.Ordinal);
+        if (radii.GetValueOrDefault("front") is not > 0 || radii.GetValueOrDefault("rear") is not > 0 || radii.Count != 2)
+            faults.Add(r.At("wheelRadius"), "the heights of the wheel centers are missing", "{\"front\": ..., \"rear\": ...}, each more than 0");
+        if (!r.Has("by")) r.Missing("by");
+        var by = Length(r, "by");
+        if (by is <= 0) faults.Add(r.At("by"), "a lift of zero or less", "more than 0");
+        if (!r.Has("reading")) r.Missing("reading");
+        var reading = r.Element("reading") is { } e ? OptionReader.NotNegative(e, r.At("reading"), faults) : null;
+        r.Done();
+        return new(lifted, by ?? 0, reading ?? 0, radii.GetValueOrDefault("front") ?? 0, radii.GetValueOrDefault("rear") ?? 0);
     }
 
     private static double? Length(ObjectReader r, string key) =>

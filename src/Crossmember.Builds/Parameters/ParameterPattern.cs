@@ -45,7 +45,7 @@ public sealed record ParameterPattern
     public ImmutableArray<string> Sets => [.. Segments.Where(s => s[0] == '{').Select(s => s[1..^1])];
 
     /// <summary>Published by the ledger, never stated.</summary>
-    public bool IsLedger => Segments[0] == "mass";
+    public bool IsLedger => Segments[0] == "weighing" || (Segments[0] == "mass" && Segments[^1] is ("total" or "moment-x" or "moment-y" or "moment-z"));
 
     /// <summary>Whether a key (stars allowed) belongs to this family by its literal words.</summary>
     public bool Fits(ReadOnlySpan<string> key)

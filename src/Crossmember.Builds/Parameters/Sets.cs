@@ -9,7 +9,7 @@ public sealed record Sets(ImmutableSortedDictionary<string, ImmutableArray<strin
     public static ImmutableArray<string> Closed { get; } = ["axle", "side", "gear", "range", "condition"];
 
     /// <summary>Sets whose members exist only because something governs them.</summary>
-    public static ImmutableArray<string> Open { get; } = ["winch", "circuit", "tank", "part"];
+    public static ImmutableArray<string> Open { get; } = ["winch", "circuit", "tank", "part", "leaf", "coil", "torsion"];
 
     /// <summary>Sets whose members exist while something governs them, or all where nothing does.</summary>
     public static bool IsGoverned(string set) => set is "gear" or "range";

@@ -72,7 +72,7 @@ internal sealed class Causes
             && (a.Body.Masses, b.Body.Masses) switch
             {
                 (null, null) => a.Resolved.Root == b.Resolved.Root,
-                ({ } x, { } y) => Ledger.SameItems(x, y),
+                ({ } x, { } y) => SlotChanges.SameItems(x, y),
                 _ => false,
             });
 

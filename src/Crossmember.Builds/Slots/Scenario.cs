@@ -11,16 +11,6 @@ public sealed record Scenario(
 /// <summary>Who and what is on board.</summary>
 public sealed record Condition(string Id, ImmutableArray<MassItem> Items);
 
-/// <summary>Scale readings of one day, with what was fitted and on board.</summary>
-/// <param name="Readings">kg by axle, or by axle and side (<c>front.left</c>), never both.</param>
-/// <param name="Wheelbase">m.</param>
-/// <param name="Height">Center of gravity over the ground, m; null: not measured.</param>
-/// <param name="DatumHeight">Frame datum plane over the ground that day, m.</param>
-/// <param name="Fitted">What differed from as found.</param>
-public sealed record Weighing(
-    string Date, ImmutableSortedDictionary<string, double> Readings, bool ByWheel, double Wheelbase, double? Height, double? DatumHeight,
-    string? Condition, ImmutableSortedDictionary<string, string> Fitted);
-
 /// <summary>The customer's yes.</summary>
 public sealed record Approval(
     string Scenario, ImmutableSortedDictionary<string, string> Choices, long BuildPosition, long ShopPosition,

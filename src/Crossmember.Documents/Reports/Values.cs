@@ -6,7 +6,7 @@ using Crossmember.Engineering.Quantities;
 namespace Crossmember.Documents.Reports;
 
 /// <summary>What goes into a calculation and comes out of it, for reading.</summary>
-internal static class Values
+public static class Values
 {
     private const int MostPoints = 24;
 

@@ -52,6 +52,8 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
             "model/requires" => "An option needs another item",
             "model/takes" => "An assembly takes the item's place",
             "model/differs" => "Stated and calculated differ",
+            "model/weighing" => "A scale reading cannot be",
+            "model/scale" => "The scale against the ledger",
             _ => "The build itself",
         };
         return new(check, title, string.Join(", ", about.Split(',').Select(a => build.Find(a)?.Title ?? (plan.Catalogue.Table.Of(a) is null ? a : $"{Key(a).Title} {Key(a).Where}".Trim()))));
@@ -85,11 +87,14 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
     private static string Where(IEnumerable<(string Set, string Member)> members)
     {
         string[] order = ["gear", "range", "axle", "side", "condition"];
-        return string.Join(" ", members.OrderBy(m => Array.IndexOf(order, m.Set) is var i && i < 0 ? 9 : i).Select(m => m.Set switch
+        List<(string Set, string Member)> all = [.. members];
+        if (all is [("condition", var only)]) return only;
+        return string.Join(" ", all.OrderBy(m => Array.IndexOf(order, m.Set) is var i && i < 0 ? 9 : i).Select(m => m.Set switch
         {
             "gear" => $"gear {m.Member},",
             "range" => $"{m.Member} range",
             "condition" => $"({m.Member})",
+            "winch" => $"{m.Member} winch",
             _ => m.Member,
         })).TrimEnd(',');
     }

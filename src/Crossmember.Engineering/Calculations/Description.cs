@@ -27,6 +27,9 @@ public sealed record Description
     /// <summary>For each numeric input without a trend: the reason.</summary>
     public IReadOnlyList<NoTrend> NoTrends { get; init; } = [];
 
+    /// <summary>Optional inputs of which one at least must be known: where none is, these are asked for, and no other optional input.</summary>
+    public IReadOnlyList<string> Either { get; init; } = [];
+
     public required IReadOnlyList<Example> Examples { get; init; }
 
     /// <summary>What a qualified person must look at, wherever the work can hurt someone.</summary>

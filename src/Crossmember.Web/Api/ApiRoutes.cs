@@ -17,6 +17,8 @@ public static class ApiRoutes
         api.MapGet("/papers/{file}", PapersApi.Get);
         api.MapGet("/calc/{id}/{file}", CalculationCurvesApi.Get);
         api.MapGet("/builds/{id}/drawing.svg", DrawingApi.Get);
+        api.MapGet("/builds/{id}/masses.svg", MassesApi.Drawing);
+        api.MapGet("/builds/{id}/ledger.csv", MassesApi.Ledger);
         api.MapPost("/builds/{id}/facts", FactsApi.Post).TakesLargeBodies();
         api.MapGet("/builds/{id}/customer.json", CustomersApi.Json);
         api.MapGet("/builds/{id}/customer.html", CustomersApi.Html);

@@ -12,9 +12,13 @@ namespace Crossmember.Web.Features;
 /// <summary>A build as one person sees it at one position: what was seen decides whether what they say next is late.</summary>
 public sealed class BuildView : StreamView
 {
+    /// <summary>A plan remembers the options of every build that it was asked about: after so many looks a new one takes its place.</summary>
+    private const int MostLooks = 40;
+
     private readonly Dictionary<(string Scenario, string Slot, string Option), Sheet> _previews = [];
     private readonly Comparing _comparing;
     private readonly ShopFacts _shop;
+    private (EvaluationPlan Plan, Sheet? Last, int Looks)? _looking;
 
     private BuildView(OpenBuild open, ShopFacts shop, Comparing comparing, IReadOnlyList<Entry> entries)
         : base(entries) => (Open, _shop, _comparing) = (open, shop, comparing);
@@ -58,6 +62,16 @@ public sealed class BuildView : StreamView
         var now = Build.Scenarios[scenario];
         var tried = now with { Choices = now.Choices.SetItem(slot, option) };
         return _previews[(scenario, slot, option)] = Open.Plan.Evaluate(Build, _shop, tried, Sheet(scenario));
+    }
+
+    /// <summary>The sheet of a scenario as it would be if the build differed in what parts weigh or where they sit; nothing is written.</summary>
+    public Sheet Look(string scenario, Build otherwise)
+    {
+        var (plan, last, looks) = _looking is { Looks: < MostLooks } known ? known : (new EvaluationPlan(Open.Plan.Catalogue, otherwise), null, 0);
+        var sheet = scenario == Option.Approved && Open.Approval is { } approval
+            ? plan.Evaluate(otherwise, _shop, Option.Approved, approval.Choices, last) : plan.Evaluate(otherwise, _shop, Build.Scenarios.GetValueOrDefault(scenario), last);
+        _looking = (plan, sheet, looks + 1);
+        return sheet;
     }
 
     /// <summary>What choosing an option would change everywhere.</summary>

@@ -54,6 +54,13 @@ public sealed class ReaderTests
     [InlineData("""{"date":"2026-01-10","axles":{"front":"1 m"},"wheelbase":"2 m"}""", "/w/axles/front")]
     [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"}}""", "/w/wheelbase")]
     [InlineData("""{"date":"2026-02-30","axles":{"front":"1 kg"},"wheelbase":"2 m"}""", "/w/date")]
+    [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"},"wheelbase":"2 m","readingError":"1 m"}""", "/w/readingError")]
+    [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"},"wheelbase":"2 m","raised":{"lifted":"left","by":"1 m","reading":"1 kg","wheelRadius":{"front":"1 m","rear":"1 m"}}}""", "/w/raised/lifted")]
+    [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"},"wheelbase":"2 m","raised":{"lifted":"rear","by":"0 m","reading":"1 kg","wheelRadius":{"front":"1 m","rear":"1 m"}}}""", "/w/raised/by")]
+    [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"},"wheelbase":"2 m","raised":{"lifted":"rear","by":"1 m","wheelRadius":{"front":"1 m","rear":"1 m"}}}""", "/w/raised/reading")]
+    [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"},"wheelbase":"2 m","raised":{"lifted":"rear","by":"1 m","reading":"1 kg","wheelRadius":{"front":"1 m"}}}""", "/w/raised/wheelRadius")]
+    [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"},"wheelbase":"2 m","height":"0.7 m","raised":{"lifted":"rear","by":"1 m","reading":"1 kg","wheelRadius":{"front":"1 m","rear":"1 m"}}}""", "/w/height")]
+    [InlineData("""{"date":"2026-01-10","axles":{"front":"1 kg"},"wheelbase":"2 m","onBoard":[{"id":"a","mass":"1 kg"},{"id":"a","mass":"1 kg"}]}""", "/w/onBoard")]
     public void A_weighing_that_cannot_be_is_refused_at_its_place(string json, string place)
     {
         Weighing(json, out var faults);

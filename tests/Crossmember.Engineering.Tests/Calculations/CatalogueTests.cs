@@ -26,7 +26,7 @@ public partial class CatalogueTests
         Assert.All(c.About.Checks, check => Assert.Matches(Kebab(), check.Id));
         Assert.DoesNotContain(c.InputSpecs, i => i.Name == "note"); // a note is allowed in every object
         Assert.Equal(c.About.Checks.Count, c.About.Checks.Select(k => k.Id).Distinct().Count());
-        Assert.All(c.About.Checks.SelectMany(k => k.Needs), n => Assert.True(c.InputSpecs[c.InputIndex(n)].Optional, $"{n} is no optional input"));
+        Assert.All(c.About.Checks.SelectMany(k => k.Needs).Concat(c.About.Either), n => Assert.True(c.InputSpecs[c.InputIndex(n)].Optional, $"{n} is no optional input"));
     }
 
     [Theory]

@@ -13,6 +13,7 @@ public class SentencesTests
     [InlineData("It pulls 14.592 kN.", "It pulls 3280.4 lbf.")]
     [InlineData("Top speed 162 km/h, asked 65 mph.", "Top speed 101 mph, asked 65 mph.")]
     [InlineData("330 N m at the shaft.", "243 lbf ft at the shaft.")]
+    [InlineData("The springs give 35.0 N/mm.", "The springs give 200 lbf/in.")]
     [InlineData("2714 rpm at 4.27:1, 6.79 % apart.", "2714 rpm at 4.27:1, 6.79 % apart.")]
     public void American_readers_read_their_own(string worded, string read) => Assert.Equal(read, Sentences.InMeasures(worded, MeasureSystem.UsCustomary));
 

@@ -1,6 +1,7 @@
 using Crossmember.Builds.Slots;
 using Crossmember.Documents.Curves;
 using Crossmember.Engineering.Quantities;
+using Crossmember.Web.Features.Areas;
 using Crossmember.Web.Features.Builds;
 using Crossmember.Web.Features.Figures;
 using Crossmember.Web.Features.Layout;
@@ -56,9 +57,9 @@ public sealed partial class DrivelinePage
             return;
         }
         var shop = Desk.Shop.Shelf.Shop();
-        var sides = DrivelineView.Sides(open, "");
+        var sides = AreaView.Sides(open, "");
         var scenario = In is { } named && sides.Contains(named) ? named : BuildGlance.Usual(open, shop);
-        var against = Against == Nothing ? null : Against is { } other && sides.Contains(other) && other != scenario ? other : DrivelineView.Sides(open, scenario) is [var first, ..] ? first : null;
+        var against = Against == Nothing ? null : Against is { } other && sides.Contains(other) && other != scenario ? other : AreaView.Sides(open, scenario) is [var first, ..] ? first : null;
         var known = _view is { } view && view.Open.Build.Position == open.Build.Position && ReferenceEquals(view.Open, open) && (_scenario, _against) == (scenario, against);
         if (!known) (_view, _scenario, _against) = (new(open, shop, scenario, against), scenario, against);
         (_range, _load) = (Pick(Range, _view!.Ranges), Pick(Load, _view.Conditions));

@@ -26,6 +26,20 @@ public sealed class ScaleTicket
 
     public string Condition { get; set; } = "";
 
+    /// <summary>What one reading may be off by; empty: nobody said.</summary>
+    public string ReadingError { get; set; } = "";
+
+    /// <summary>The axle that was lifted while the other stayed on the scale; empty: neither.</summary>
+    public string Lifted { get; set; } = "";
+
+    public string LiftedBy { get; set; } = "";
+
+    public string RaisedReading { get; set; } = "";
+
+    public string WheelRadiusFront { get; set; } = "";
+
+    public string WheelRadiusRear { get; set; } = "";
+
     /// <summary>As the journal keeps it, or null with faults that name the field by its pointer, such as <c>/wheels/front.left</c>.</summary>
     /// <param name="places">Where a reading is due.</param>
     /// <param name="fitted">What differed from as found on the scale.</param>
@@ -42,6 +56,13 @@ public sealed class ScaleTicket
         if (Condition.Length > 0) payload["condition"] = Condition;
         if (Height.Trim().Length > 0) payload["height"] = Height.Trim();
         if (DatumHeight.Trim().Length > 0) payload["datumHeight"] = DatumHeight.Trim();
+        if (ReadingError.Trim().Length > 0) payload["readingError"] = ReadingError.Trim();
+        if (Lifted.Length > 0)
+            payload["raised"] = new JsonObject
+            {
+                ["lifted"] = Lifted, ["by"] = LiftedBy.Trim(), ["reading"] = RaisedReading.Trim(),
+                ["wheelRadius"] = new JsonObject { ["front"] = WheelRadiusFront.Trim(), ["rear"] = WheelRadiusRear.Trim() },
+            };
         WeighingReader.Read(new(JsonSerializer.SerializeToElement(payload), "", faults));
         return faults.Any ? null : payload;
     }

@@ -22,12 +22,15 @@ public sealed record DrawnVehicle(VehicleShape Shape, IReadOnlyList<(DrawnItem D
     }
 
     /// <summary>What the drawing rests on, and what of it is only ours.</summary>
-    public string Caption(MeasureSystem measure)
+    public string Caption(MeasureSystem measure) => $"{Resting(Size, measure)} The body is only hinted at: do not measure in it.";
+
+    /// <summary>The lengths that a vehicle is drawn from.</summary>
+    public static string Resting(VehicleSize size, MeasureSystem measure)
     {
-        (string Name, KnownLength Length)[] lengths = [("wheelbase", Size.Wheelbase), ("tires", Size.TireDiameter), ("track", Size.Track), ("frame over the ground", Size.DatumHeight)];
+        (string Name, KnownLength Length)[] lengths = [("wheelbase", size.Wheelbase), ("tires", size.TireDiameter), ("track", size.Track), ("frame over the ground", size.DatumHeight)];
         var known = lengths.Where(l => l.Length.Known).Select(l => $"{l.Name} {About(l.Length.Meters, measure)}").ToList();
         var assumed = lengths.Where(l => !l.Length.Known).Select(l => l.Name).ToList();
-        return $"Drawn from {(known.Count > 0 ? string.Join(", ", known) : "nothing that is known")}{(assumed.Count > 0 ? $"; assumed for the drawing: {string.Join(", ", assumed)}" : "")}. The body is only hinted at: do not measure in it.";
+        return $"Drawn from {(known.Count > 0 ? string.Join(", ", known) : "nothing that is known")}{(assumed.Count > 0 ? $"; assumed for the drawing: {string.Join(", ", assumed)}" : "")}.";
     }
 
     /// <summary>To the half inch or the centimeter: a drawing shows no more.</summary>

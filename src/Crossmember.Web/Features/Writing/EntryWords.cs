@@ -34,6 +34,7 @@ public static class EntryWords
             "build.archived" => fact.Payload?["archived"]?.GetValueKind() == System.Text.Json.JsonValueKind.False ? "took the build out again" : "put the build away",
             "customer.recorded" => "wrote down whose vehicle it is",
             "customer.erased" => "had the customer's data erased",
+            "build.opened" => $"said what vehicle it is: “{Text(fact.Payload, "title") ?? build.Title}”{(fact.Payload?["sets"]?["condition"] is JsonArray { Count: > 0 } loads ? $", looked at {string.Join(", ", loads.Select(l => l?.ToString()))}" : "")}",
             "slot.defined" => $"named the item “{Text(fact.Payload, "title") ?? parts[1]}”",
             "slot.graded" => $"graded {Item(build, parts[1])}{(Text(fact.Payload, "grade") is { } grade ? $": {grade}" : "")}",
             "option.stated" => $"stated “{Text(fact.Payload, "title") ?? OptionOf(build, parts[1], parts[3])}” for {Item(build, parts[1])}",
