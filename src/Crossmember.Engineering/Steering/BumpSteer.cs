@@ -175,6 +175,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
     {
         var where = p.Rise >= ride ? $"{1000 * (p.Rise - ride):0} mm over" : $"{1000 * (ride - p.Rise):0} mm under";
         return p.ByGuide ? $"At {where} ride height the axle is at the end of the arc of its spring or link: measure its fixed end and the travel again."
+            : p.Gap == 0 ? $"At {where} ride height the drag link comes to a dead center on the steering arm and could turn the wheel either way: measure {LinkagePoints.ArmBall} and the kingpin again, or change the arm."
             : $"At {where} ride height {LinkagePoints.ArmBall} parts from the drag link, which is then {LinkagePoints.Short(p.Gap)}: it would bend or break. Measure the points and the travel; then limit "
             + "the travel or change arm or link.";
     }

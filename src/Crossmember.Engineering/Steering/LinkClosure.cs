@@ -9,6 +9,8 @@ internal static class LinkClosure
 {
     private const double Closeness = 1e-13; // of the lengths that meet
 
+    private const double Touching = 1e-12; // share of the length by which rounding may miss a dead center
+
     private const int MostSteps = 100;
 
     /// <param name="Angle">Of the arm, rad between -pi and pi; null where the rod cannot reach.</param>
@@ -30,8 +32,8 @@ internal static class LinkClosure
         var flat = to - (along * arm.Axis);
         double rho = flat.Length, nearest = Hypotenuse(along, rho - r), farthest = Hypotenuse(along, rho + r);
         if (!double.IsFinite(farthest)) return new(null, 0);
-        if (length < nearest) return new(null, length - nearest);
-        if (length > farthest) return new(null, length - farthest);
+        if (length < nearest * (1 - Touching)) return new(null, length - nearest);
+        if (length > farthest * (1 + Touching)) return new(null, length - farthest);
         if (side == 0 || r * rho <= 1e-12 * (farthest * farthest)) return new(null, 0); // no leverage: any angle would do
         var start = Math.Atan2(arm.Axis.Cross(ball).Dot(flat), ball.Dot(flat)); // where the circle comes nearest
         var psi = Between(arm, far, length, start, side, rho * r);

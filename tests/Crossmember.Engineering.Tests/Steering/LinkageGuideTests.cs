@@ -54,7 +54,7 @@ public class LinkageGuideTests
     // Invariant: a cross drag link parallel to the track bar and as long is carried along by it. The axle otherwise goes straight up and down.
     [Fact]
     public void A_drag_link_like_the_track_bar_does_not_steer() =>
-        Gen.Select(Gen.Double[500, 1000], Gen.Double[-80, 80], Gen.Double[-200, 200], Gen.Double[0, 10]).Sample((across, rise, ax, inclination) =>
+        Gen.Select(Gen.Double[500, 1000], Gen.Double[-80, 80], Gen.Double[60, 200], Gen.Double[0, 10]).Sample((across, rise, ax, inclination) =>
         {
             var r = Bump((ax, 480 - across, -120 + rise), (ax, 480, -120), 1300, 200,
                 "\"rideHeight\":\"215 mm\",\"bumpTravel\":\"80 mm\",\"droopTravel\":\"90 mm\",\"guideKind\":\"links\",\"guideX\":\"0 mm\",\"guideRise\":\"0 mm\",\"caster\":\"3 deg\","
@@ -69,6 +69,22 @@ public class LinkageGuideTests
         var r = Bump((150, -320, -60), (150, 480, -120), 1300, 200, travel);
         Assert.True(r.Number("total") > 0.5);
         Assert.Contains("track bar", Bump((150, -320, 60), (150, 480, -120), 1300, 200, travel).Finding("gradient")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    // The arm points across, along the link: a dead center, where no number could be trusted. One that leans into it on the way is told with the height.
+    [Fact]
+    public void An_arm_along_the_link_is_a_dead_center_and_a_finding()
+    {
+        const string travel = "\"rideHeight\":\"200 mm\",\"bumpTravel\":\"20 mm\",\"droopTravel\":\"20 mm\",\"guideKind\":\"links\",\"guideX\":\"0 mm\",\"guideRise\":\"0 mm\",\"inclination\":\"0 deg\",\"caster\":";
+        var r = Bump((0, -75, -120), (0, 480, -120), 1300, 200, travel + "\"0 deg\"");
+        Assert.Equal("fail", r.Verdict("closes"));
+        Assert.Contains("in line with the steering arm", r.Finding("closes")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Null(r.Number("gradient"));
+        // A little off it, but the axle's travel tips link and leaning kingpin against each other until it is reached.
+        var leaning = Bump((25, -75, -120), (25, 480, -120), 1300, 200, travel.Replace("20 mm", "300 mm", StringComparison.Ordinal)
+            + "\"3 deg\",\"barFrameY\":\"-155 mm\",\"barFrameZ\":\"-150 mm\",\"barAxleY\":\"400 mm\",\"barAxleZ\":\"-150 mm\"");
+        Assert.Contains("dead center", leaning.Finding("closes")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Null(leaning.Number("total"));
     }
 
     // A track bar of which one end was not taped is left out whole.
