@@ -78,7 +78,7 @@ internal static class SpringBindings
         Bind("springs.body-roll", ["condition"],
             [("centerHeight", "mass.{condition}.center-height"), ("lateral", "duty.lateral"), .. Both("Load", ".{condition}.load"), .. Both("Unsprung", ".unsprung-mass"),
              .. Both("Stiffness", ".roll-stiffness"), .. Both("RollCenter", ".roll-center-height"), .. Both("Track", ".track"), .. Both("Radius", ".loaded-radius")],
-            [("rollPerGee", "vehicle.{condition}.roll-per-g")]),
+            [("rollPerGee", "vehicle.{condition}.roll-per-g"), ("shiftPerGee", "vehicle.{condition}.shift-per-g")]),
     ];
 
     private static (string, string)[] Both(string input, string key) => [("front" + input, "axle.front" + key), ("rear" + input, "axle.rear" + key)];

@@ -9,7 +9,7 @@ internal static class StabilityBindings
 
     private static readonly (string, string)
         s_total = ("total", "mass.{condition}.total"), s_centerX = ("centerX", "mass.{condition}.center-x"), s_height = ("height", "mass.{condition}.center-height"),
-        s_offset = ("offset", "mass.{condition}.center-y"), s_lean = ("leanPerG", "vehicle.{condition}.roll-per-g"), s_wheelbase = ("wheelbase", "vehicle.wheelbase");
+        s_offset = ("offset", "mass.{condition}.center-y"), s_lean = ("shiftPerG", "vehicle.{condition}.shift-per-g"), s_wheelbase = ("wheelbase", "vehicle.wheelbase");
 
     private static readonly (string, string)[] s_tracks = [("frontTrack", "axle.front.track"), ("rearTrack", "axle.rear.track")];
 

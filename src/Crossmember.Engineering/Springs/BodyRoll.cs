@@ -47,8 +47,8 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
                 ["frontStiffness"] = "20000 N m/rad", ["rearStiffness"] = "20000 N m/rad", ["frontRollCenter"] = "0.5 m", ["rearRollCenter"] = "0.5 m",
                 ["frontTrack"] = "1.5 m", ["rearTrack"] = "1.5 m", ["frontRadius"] = "0.4 m", ["rearRadius"] = "0.4 m",
             },
-            new Dictionary<string, double> { ["rollPerGee"] = 18.610, ["roll"] = 7.444, ["frontShare"] = 50, ["frontTransfer"] = 331.3, ["liftAt"] = 0.7244 }, 0.0005,
-            "hr = (2400 x 0.9 - 400 x 0.4) / 2000 - 0.5 = 0.5 m; 9806.65 / (40000 - 9806.65) = 0.32480 rad; (20000 x 0.3248 + 9.80665 x (500 + 80)) / 1.5 = 8122.6 N per g, 5884 N to lift; by hand",
+            new Dictionary<string, double> { ["rollPerGee"] = 18.610, ["shiftPerGee"] = 135.33, ["roll"] = 7.444, ["frontShare"] = 50, ["frontTransfer"] = 331.3, ["liftAt"] = 0.7244 }, 0.0005,
+            "hr = (2400 x 0.9 - 400 x 0.4) / 2000 - 0.5 = 0.5 m; 9806.65 / (40000 - 9806.65) = 0.32480 rad; 2000 x 0.5 x 0.3248 / 2400 m; (20000 x 0.3248 + 9.80665 x (500 + 80)) / 1.5 = 8122.6 N per g, 5884 N to lift; by hand",
             Provenance.Derived),
     ],
     Cautions =
@@ -83,6 +83,7 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
 
     public sealed record Result(
         [Output("lean of the body under 1 g, if all stayed straight-line", "deg")] Angle? RollPerGee,
+        [Output("how far that moves the vehicle's center of gravity outward", "mm")] Length? ShiftPerGee,
         [Output("lean in the hardest bend asked for", "deg")] Angle? Roll,
         [Output("share of the roll stiffness that the front axle has", "%")] Ratio? FrontShare,
         [Output("load that moves to the outside front wheel in that bend", "kg")] UnitsNet.Mass? FrontTransfer,
@@ -110,13 +111,14 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
         if (body.Holding <= 0) return null;
         double a = x.Lateral.DecimalFractions, perGee = body.RollPerGee, lift = Math.Min(body.LiftAt(front), body.LiftAt(rear)); // g, rad, g
         w.Line("roll", "ms g hr / K", $"{body.Sprung} x {Gravity} x {body.Arm} / {body.Holding}", perGee * 180 / Math.PI, "deg");
+        w.Line("s", "ms hr roll / M", $"{body.Sprung} x {body.Arm} x {perGee} / {front.Load + rear.Load}", 1000 * body.ShiftPerGee, "mm");
         Moved(w, "dWf", body, front, a);
         Moved(w, "dWr", body, rear, a);
         w.AtMost("lean", perGee * 180 / Math.PI, Most, "deg", perGee * 180 / Math.PI <= Most
             ? $"It would lean {perGee * 180 / Math.PI:0.#} deg under 1 g."
             : $"It would lean {perGee * 180 / Math.PI:0.#} deg under 1 g; {Most} deg is already soft: an anti-roll bar, springs set wider or stiffer, or a lower load.", Practice, beyond: Verdict.Caution);
         Lift(w, body, a, perGee, lift);
-        return new(Angle.FromRadians(perGee), Angle.FromRadians(perGee * a), Ratio.FromDecimalFractions(front.Stiffness / (front.Stiffness + rear.Stiffness)),
+        return new(Angle.FromRadians(perGee), Length.FromMeters(body.ShiftPerGee), Angle.FromRadians(perGee * a), Ratio.FromDecimalFractions(front.Stiffness / (front.Stiffness + rear.Stiffness)),
             Transfer(body, front, a), Transfer(body, rear, a), double.IsFinite(lift) ? Ratio.FromDecimalFractions(lift) : null);
     }
 

@@ -31,6 +31,10 @@ internal readonly record struct RollBalance(RollingAxle Front, RollingAxle Rear,
     /// <summary>Lean under 1 g, rad.</summary>
     public double RollPerGee => Sprung * Gravity * Arm / Holding;
 
+    /// <summary>How far the center of gravity of the whole moves outward under 1 g, m.</summary>
+    /// <remarks>None where the weight hangs under the roll axis and would lean inward: that helps and is not counted.</remarks>
+    public double ShiftPerGee => Math.Max(0, Sprung * Arm * RollPerGee / (Front.Load + Rear.Load));
+
     /// <summary>Load that moves from the inside to the outside wheel of an axle under 1 g, N.</summary>
     public double TransferPerGee(RollingAxle axle) =>
         ((axle.Stiffness * RollPerGee) + (Gravity * ((axle.Sprung * axle.RollCenter) + (axle.Unsprung * axle.Radius)))) / axle.Track;

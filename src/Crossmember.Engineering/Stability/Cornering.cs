@@ -5,8 +5,8 @@ namespace Crossmember.Engineering.Stability;
 
 /// <summary>Load moved to the outer wheels in a bend, and the sideways pull at which the inner wheels would lift.</summary>
 /// <remarks>
-/// Formula:  dW = W ay (h + lean) / T with the center of gravity moved outward by h tan(k ay); lifts where ay h + h tan(k ay) = T/2 - |y|
-/// Valid:    steady cornering on a level road, lean in proportion to the pull, the whole height taken to lean, which errs low; tires rigid
+/// Formula:  dW = W [ay (h + s) + |y|] / T, s the way the weight moves outward as the body leans under 1 g; lifts where ay (h + s) = T/2 - |y|
+/// Valid:    steady cornering on a level road, lean in proportion to the pull; tires rigid; both axles taken together, so that one wheel of the stiffer axle lifts sooner (springs.body-roll)
 /// Source:   statics, docs/derivations/tip-angles.md
 /// Example:  T 1.47 m, h 0.72 m, no lean -> wheels lift at 1.021 g; 2150 kg at 0.4 g: 4131 N moved
 /// </remarks>
@@ -16,14 +16,14 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
     Version = 1,
     Title = "Load moved in a bend",
     Purpose = "What a bend takes off the inner wheels, and the pull sideways at which they lift: an all-terrain tire on dry road can hold 0.7 to 0.8 g, and what lifts before it slides rolls over.",
-    Formula = "dW = W [ay h + h tan(k ay) + |y|] / T; inner wheels lift where ay h + h tan(k ay) = T / 2 - |y|",
+    Formula = "dW = W [ay (h + s) + |y|] / T; inner wheels lift at ay = (T / 2 - |y|) / (h + s)",
     Validity = "Steady bend, level road, lean in proportion to the pull. Quick swerves, bumps and a tripped wheel roll a vehicle over long before.",
     Sources = ["Statics, derived", "Grip of tires on dry road: common practice, no source"],
     Checks = [new("slides-first", Sense.AtLeast, "Do the tires slide before the wheels lift?")],
     Trends =
     [
         new("lateral", "moved", '+', 0.1, 0.8), new("height", "lifts", '-', 0.5, 1.2), new("frontTrack", "lifts", '+', 1.2, 2), new("rearTrack", "lifts", '+', 1.2, 2),
-        new("leanPerG", "lifts", '-', 0, 20), new("total", "moved", '+', 1000, 4000),
+        new("shiftPerG", "lifts", '-', 0, 0.2), new("total", "moved", '+', 1000, 4000),
     ],
     NoTrends = [new("offset", "the worse side decides: off the middle either way lowers it"), new("grip", "only compared with the result")],
     Examples =
@@ -40,7 +40,7 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
         [Input("track of the rear axle", "m", MoreThan = 0, Low = 0.8, High = 2.6, Measure = HowToMeasureStability.Track)] Length RearTrack,
         [Input("height of the center of gravity over the ground", "m", MoreThan = 0, Low = 0.3, High = 2, Measure = HowToMeasureStability.Height)] Length Height,
         [Input("center of gravity to the right of the middle; negative to the left", "m", Low = -0.2, High = 0.2, Default = 0, Measure = HowToMeasureStability.Offset)] Length Offset,
-        [Input("lean of the body under 1 g sideways", "deg", AtLeast = 0, High = 25, Measure = HowToMeasureStability.Roll)] Angle? LeanPerG,
+        [Input("how far the weight moves outward as the body leans under 1 g sideways", "m", AtLeast = 0, High = 0.3, Measure = HowToMeasureStability.Shift)] Length? ShiftPerG,
         [Input("pull sideways as a share of g", AtLeast = 0, High = 1, Default = 0.4, Measure = "0.4 is a brisk bend on the road")] Ratio Lateral,
         [Input("grip of the tires sideways, as a share of the load on them", MoreThan = 0, High = 1.2, Default = 0.75, Measure = "take 0.7 to 0.8 on dry pavement")] Ratio Grip);
 
@@ -51,35 +51,20 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
     protected override Result Solve(Inputs x, Worksheet w)
     {
         double W = x.Total.Kilograms * 9.80665, T = (x.FrontTrack.Meters + x.RearTrack.Meters) / 2, h = x.Height.Meters; // N, m
-        double y = Math.Abs(x.Offset.Meters), k = x.LeanPerG?.Radians ?? 0, ay = x.Lateral.DecimalFractions, mu = x.Grip.DecimalFractions;
+        double y = Math.Abs(x.Offset.Meters), s = x.ShiftPerG?.Meters ?? 0, ay = x.Lateral.DecimalFractions, mu = x.Grip.DecimalFractions;
         var arm = (T / 2) - y;
         if (arm <= 0)
         {
             w.Answer("slides-first", Verdict.Fail, $"By these figures the center of gravity lies {1000 * y:0} mm off the middle, outside the wheels: check the side readings.");
             return new(null, null);
         }
-        double over = Overturning(ay, h, k), moved = W * (over + y) / T, lifts = Lifts(arm, h, k);
-        w.Line("dW", "W [ay h + h tan(k ay) + |y|] / T", $"{W} x [{over} + {y}] / {T}", moved, "N");
-        w.Line("ay", "ay h + h tan(k ay) = T / 2 - |y|", $"{h} ay + {h} tan({k} ay) = {arm}", lifts, "1");
-        if (x.LeanPerG is null) w.Caution("The lean of the body is not known: a rigid vehicle is assumed, which is too good.");
+        double moved = W * ((ay * (h + s)) + y) / T, lifts = arm / (h + s);
+        w.Line("dW", "W [ay (h + s) + |y|] / T", $"{W} x [{ay} x ({h} + {s}) + {y}] / {T}", moved, "N");
+        w.Line("ay", "(T / 2 - |y|) / (h + s)", $"{arm} / ({h} + {s})", lifts, "1");
+        if (x.ShiftPerG is null) w.Caution("The lean of the body is not known: a rigid vehicle is assumed, which is too good.");
         w.AtLeast("slides-first", lifts, mu, "1", lifts < mu
             ? $"The inner wheels would lift at {lifts:0.00} g, before tires that hold {mu:0.00} g slide: lower the load or widen the stance."
             : $"Tires that hold {mu:0.00} g slide before the inner wheels lift at {lifts:0.00} g.", "common practice, no source", beyond: Verdict.Caution);
         return new(ay > lifts ? null : Force.FromNewtons(moved), Ratio.FromDecimalFractions(lifts));
-    }
-
-    /// <summary>Overturning moment over weight at a pull sideways, m.</summary>
-    private static double Overturning(double ay, double h, double k) => h * (ay + Math.Tan(Math.Min(k * ay, 1.5)));
-
-    private static double Lifts(double arm, double h, double k)
-    {
-        double low = 0, high = arm / h;
-        for (var i = 0; i < 60; i++)
-        {
-            var mid = (low + high) / 2;
-            if (Overturning(mid, h, k) < arm) low = mid;
-            else high = mid;
-        }
-        return (low + high) / 2;
     }
 }

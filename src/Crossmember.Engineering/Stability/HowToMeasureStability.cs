@@ -7,7 +7,7 @@ internal static class HowToMeasureStability
         Offset = "weigh each wheel: half the track times right less left, over the mass",
         Track = "tape between the tread centers of the two tires, at hub height front and back of the tire, and take the mean",
         Center = "rear axle load over total mass, times the wheelbase",
-        Roll = "comes from springs, spring base and height of the center of gravity; or park across a known slope and read an angle finder on the body and on the axle";
+        Shift = "comes from springs, roll centers and the height of the center of gravity: the sprung mass's share, times its height over the roll axis, times the lean";
 
     /// <summary>Degrees that motion, soft ground and tire squash may take off a static angle. Common practice, no source.</summary>
     public const double LeastTaken = 5, MostTaken = 15;

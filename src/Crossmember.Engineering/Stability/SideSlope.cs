@@ -5,8 +5,8 @@ namespace Crossmember.Engineering.Stability;
 
 /// <summary>Side slope at which the vehicle would tip, rigid and with the body leaning on its springs.</summary>
 /// <remarks>
-/// Formula:  rigid: tan th = (T/2 -+ y) / h; leaning: (T/2 -+ y - h tan phi) cos th = h sin th with phi = k sin th, k the lean under 1 g sideways
-/// Valid:    standing across an even slope, axles parallel to it; the whole height is taken to lean, which errs low; tires taken as rigid
+/// Formula:  rigid: tan th = (T/2 -+ y) / h; leaning: (T/2 -+ y - s sin th) cos th = h sin th, s the way the weight moves downhill as the body leans under 1 g
+/// Valid:    standing across an even slope, axles parallel to it; lean in proportion to the pull; tires taken as rigid
 /// Source:   statics, docs/derivations/tip-angles.md
 /// Example:  T 1.47 m, h 0.72 m -> 45.59 deg; 20 mm to the left: 44.80 deg with the left side downhill, 46.36 deg with the right
 /// </remarks>
@@ -16,14 +16,14 @@ public sealed class SideSlope() : Calculation<SideSlope.Inputs, SideSlope.Result
     Version = 1,
     Title = "Tipping on a side slope",
     Purpose = "The slope at which it would tip over sideways standing still, on a rigid frame and with the springs giving: how much what is on the roof takes away.",
-    Formula = "tan th = (T / 2 -+ y) / h; with lean phi = k sin th: (T / 2 -+ y - h tan phi) cos th = h sin th",
+    Formula = "tan th = (T / 2 -+ y) / h; with lean: (T / 2 -+ y - s sin th) cos th = h sin th",
     Validity = "Standing, even slope, tires on the ground and taken as rigid, lean in proportion to the pull sideways. The mean track is used.",
     Sources = ["Statics on a slope, derived"],
     Checks = [new("angle", Sense.AtLeast, "Is the tip angle that of a vehicle fit for side slopes?")],
     Trends =
     [
         new("frontTrack", "angle", '+', 1.2, 2), new("rearTrack", "angle", '+', 1.2, 2), new("height", "angle", '-', 0.5, 1.2), new("offset", "leftDown", '+', -0.1, 0.1), new("offset", "rightDown", '-', -0.1, 0.1),
-        new("leanPerG", "angle", '-', 0, 20),
+        new("shiftPerG", "angle", '-', 0, 0.2),
     ],
     Examples =
     [
@@ -43,7 +43,7 @@ public sealed class SideSlope() : Calculation<SideSlope.Inputs, SideSlope.Result
         [Input("track of the rear axle", "m", MoreThan = 0, Low = 0.8, High = 2.6, Measure = HowToMeasureStability.Track)] Length RearTrack,
         [Input("height of the center of gravity over the ground", "m", MoreThan = 0, Low = 0.3, High = 2, Measure = HowToMeasureStability.Height)] Length Height,
         [Input("center of gravity to the right of the middle; negative to the left", "m", Low = -0.2, High = 0.2, Default = 0, Measure = HowToMeasureStability.Offset)] Length Offset,
-        [Input("lean of the body under 1 g sideways", "deg", AtLeast = 0, High = 25, Measure = HowToMeasureStability.Roll)] Angle? LeanPerG);
+        [Input("how far the weight moves outward as the body leans under 1 g sideways", "m", AtLeast = 0, High = 0.3, Measure = HowToMeasureStability.Shift)] Length? ShiftPerG);
 
     public sealed record Result(
         [Output("least tip angle to either side, with lean where it is known", "deg")] Angle? Angle,
@@ -53,17 +53,17 @@ public sealed class SideSlope() : Calculation<SideSlope.Inputs, SideSlope.Result
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
-        double T = (x.FrontTrack.Meters + x.RearTrack.Meters) / 2, h = x.Height.Meters, y = x.Offset.Meters, k = x.LeanPerG?.Radians ?? 0; // m, rad per g
+        double T = (x.FrontTrack.Meters + x.RearTrack.Meters) / 2, h = x.Height.Meters, y = x.Offset.Meters, s = x.ShiftPerG?.Meters ?? 0; // m, m per g
         if (Math.Abs(y) >= T / 2)
         {
             w.Answer("angle", Verdict.Fail, $"By these figures the center of gravity lies {1000 * Math.Abs(y):0} mm off the middle, outside the wheels: check the side readings and the places of the parts.");
             return new(null, null, null, null);
         }
-        double left = Tips((T / 2) + y, h, k), right = Tips((T / 2) - y, h, k), rigid = Math.Atan(((T / 2) - Math.Abs(y)) / h), least = Math.Min(left, right);
+        double left = Tips((T / 2) + y, h, s), right = Tips((T / 2) - y, h, s), rigid = Math.Atan(((T / 2) - Math.Abs(y)) / h), least = Math.Min(left, right);
         w.Line("th rigid", "atan((T / 2 - |y|) / h)", $"atan(({T} / 2 - {Math.Abs(y)}) / {h})", Degrees(rigid), "deg");
-        w.Line("th left down", "(T / 2 + y - h tan(k sin th)) cos th = h sin th", $"T / 2 + y = {(T / 2) + y}, k = {Degrees(k)} deg", Degrees(left), "deg");
-        w.Line("th right down", "(T / 2 - y - h tan(k sin th)) cos th = h sin th", $"T / 2 - y = {(T / 2) - y}, k = {Degrees(k)} deg", Degrees(right), "deg");
-        if (x.LeanPerG is null) w.Caution("The lean of the body is not known: this is the angle of a rigid vehicle, several degrees too good.");
+        w.Line("th left down", "(T / 2 + y - s sin th) cos th = h sin th", $"({(T / 2) + y} - {s} sin th) cos th = {h} sin th", Degrees(left), "deg");
+        w.Line("th right down", "(T / 2 - y - s sin th) cos th = h sin th", $"({(T / 2) - y} - {s} sin th) cos th = {h} sin th", Degrees(right), "deg");
+        if (x.ShiftPerG is null) w.Caution("The lean of the body is not known: this is the angle of a rigid vehicle, several degrees too good.");
         w.AtLeast("angle", Degrees(least), TopHeavy, "deg",
             $"It would tip at {Degrees(least):0.0} deg standing still ({Degrees(rigid):0.0} deg if nothing leaned), the {(left <= right ? "left" : "right")} side downhill. Never a safe slope: 5 to 15 deg less in motion.",
             "common practice, no source", beyond: Verdict.Caution);
@@ -73,16 +73,15 @@ public sealed class SideSlope() : Calculation<SideSlope.Inputs, SideSlope.Result
     /// <summary>Slope at which the line of gravity passes the lower wheels, rad.</summary>
     /// <param name="arm">Sideways from the center of gravity to the lower wheels, m.</param>
     /// <param name="h">m.</param>
-    /// <param name="k">Lean under 1 g, rad.</param>
-    private static double Tips(double arm, double h, double k)
+    /// <param name="s">Way of the weight under 1 g, m.</param>
+    private static double Tips(double arm, double h, double s)
     {
         // What holds it up falls and what tips it grows with the slope: one root, found by halving.
         double low = 0, high = Math.Atan(arm / h);
         for (var i = 0; i < 60; i++)
         {
             var th = (low + high) / 2;
-            var lean = Math.Min(k * Math.Sin(th), 1.5); // rad; beyond this it lies on its side already
-            if ((arm - (h * Math.Tan(lean))) * Math.Cos(th) > h * Math.Sin(th)) low = th;
+            if ((arm - (s * Math.Sin(th))) * Math.Cos(th) > h * Math.Sin(th)) low = th;
             else high = th;
         }
         return (low + high) / 2;

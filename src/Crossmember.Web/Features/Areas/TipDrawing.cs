@@ -45,12 +45,13 @@ public sealed class TipDrawing
 
     /// <summary>Seen from behind or before, across the slope, the body leaning downhill.</summary>
     /// <param name="lean">rad.</param>
-    public static TipDrawing Across(VehicleSize size, double slope, double lean, double height)
+    /// <param name="shift">How far the weight moved downhill with it, m.</param>
+    public static TipDrawing Across(VehicleSize size, double slope, double lean, double shift, double height)
     {
         double track = size.Track.Meters, tire = size.TireDiameter.Meters, half = (track / 2) + 0.16, floor = tire * 0.8, belt = floor + (0.2 * size.Wheelbase.Meters), roof = size.DatumHeight.Meters + (0.54 * size.Wheelbase.Meters);
         (double U, double V) Leaning(double u, double v) => ((-track / 2) + u + ((v - (tire / 2)) * Math.Tan(lean)), v);
         (double, double)[] body = [Leaning(-half, floor), Leaning(-half, belt), Leaning(-half * 0.8, roof), Leaning(half * 0.8, roof), Leaning(half, belt), Leaning(half, floor), Leaning(-half, floor)];
-        return new(slope, track, ((track / 2) - (height * Math.Tan(lean)), height), body, [Tread(0, tire), Tread(-track, tire)]);
+        return new(slope, track, ((track / 2) - shift, height), body, [Tread(0, tire), Tread(-track, tire)]);
     }
 
     /// <summary>Seen from the side, the lower axle at the right.</summary>
