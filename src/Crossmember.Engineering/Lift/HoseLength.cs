@@ -48,10 +48,10 @@ public sealed class HoseLength() : Calculation<HoseLength.Inputs, HoseLength.Res
         [Input("travel to full droop in each condition", "mm", Measure = HowToMeasureLift.Droop)] Members<Length> DroopTravel,
         [Input("end on the frame over the frame datum", "mm", Measure = "tape it; negative beneath the datum")] Length FrameHeight,
         [Input("end on the axle or brake over the axle center", "mm", Measure = "tape it; negative beneath the center")] Length AxleHeight,
-        [Input("from the end on the frame to the kingpin, or to the end on the axle where nothing steers, to the rear", "mm", Measure = "plumb both points to the floor and tape; negative to the front")] Length Along,
-        [Input("and to the outside", "mm", Measure = "plumb both points to the floor and tape; negative to the inside")] Length Across,
-        [Input("from the kingpin to the hose's end at the brake, wheels straight, to the rear", "mm", Measure = "tape it; leave out where nothing steers")] Length? KnuckleAlong,
-        [Input("and to the outside", "mm", Measure = "tape it; leave out where nothing steers")] Length? KnuckleAcross,
+        [Input("way to the rear from the end on the frame to the kingpin, or to the end on the axle where nothing steers", "mm", Measure = "plumb both points to the floor and tape; negative to the front")] Length Along,
+        [Input("way to the outside from the end on the frame to the same point", "mm", Measure = "plumb both points to the floor and tape; negative to the inside")] Length Across,
+        [Input("way to the rear from the kingpin to the hose's end at the brake, wheels straight", "mm", Measure = "tape it; leave out where nothing steers")] Length? KnuckleAlong,
+        [Input("way to the outside from the kingpin to the hose's end at the brake, wheels straight", "mm", Measure = "tape it; leave out where nothing steers")] Length? KnuckleAcross,
         [Input("largest lock of the wheel", "deg", AtLeast = 0, High = 60, Measure = "put a board against the wheel and an angle finder on the floor lines")] Angle? Lock,
         [Input("length of the hose between its fittings", "mm", MoreThan = 0, Measure = "tape it off the vehicle, straight, fitting to fitting")] Length? Length);
 
