@@ -12,4 +12,9 @@ if (args is ["shop", var folder, var demo])
     BigShop.Make(folder, demo);
     return;
 }
+if (args is ["check"])
+{
+    DemoCheck.Look();
+    return;
+}
 BenchmarkSwitcher.FromAssembly(typeof(RippleBenchmarks).Assembly).Run(args);
