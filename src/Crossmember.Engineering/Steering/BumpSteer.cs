@@ -21,7 +21,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         + "three quarters of its fixed half about a point at the fixed eye's height, good to a few per cent within 100 mm either way. A re-set drag link begins again from zero.",
     Sources =
     [
-        "Geometry of link, kingpin and spring, derived (docs/derivations/steering-linkage.md)", "Limits of 0.5 deg in 25 mm and 4 deg over the travel: common practice, no source",
+        "Geometry of link, kingpin and spring, derived (docs/derivations/steering-linkage.md)", "Limits of 0.5 deg in 25.4 mm (1 in) and 4 deg over the travel: common practice, no source",
     ],
     Checks =
     [
@@ -148,8 +148,8 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         if (steepest is not { } g) return null;
         var deg = TurnGeometry.Degrees(g);
         w.Line("g", "steer in one inch about ride height", $"steepest of three inches", deg, "deg");
-        w.AtMost("gradient", deg, Steep, "deg", deg <= Steep ? $"Near ride height the wheels steer {deg:0.00} deg in 25 mm of travel; up to {Steep:0.0} is usual."
-            : $"Near ride height the wheels steer {deg:0.00} deg in 25 mm of travel: it darts on bumps. {Advice(bump.Linkage)}",
+        w.AtMost("gradient", deg, Steep, "deg", deg <= Steep ? $"Near ride height the wheels steer {deg:0.00} deg in 25.4 mm of travel; up to {Steep:0.0} is usual."
+            : $"Near ride height the wheels steer {deg:0.00} deg in 25.4 mm of travel: it darts on bumps. {Advice(bump.Linkage)}",
             Practice, beyond: Verdict.Caution);
         return g;
     }
