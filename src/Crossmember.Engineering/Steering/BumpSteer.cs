@@ -21,7 +21,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         + "three quarters of its fixed half about a point at the fixed eye's height, good to a few per cent within 100 mm either way. A re-set drag link begins again from zero.",
     Sources =
     [
-        "Geometry of link, kingpin and spring, derived (docs/derivations/steering-linkage.md)", "Limits of 0.5 deg in 25 mm and 4 deg over the travel: common practice, no source",
+        "Geometry of link, kingpin and spring, derived (docs/derivations/steering-linkage.md)", "Limits of 0.5 deg in 25.4 mm (1 in) and 4 deg over the travel: common practice, no source",
     ],
     Checks =
     [
@@ -34,8 +34,8 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         .. Points.Select(p => new NoTrend(p, "one of the points whose arcs part or agree: moves the answer either way")),
         new("pointsRideHeight", "sets where the arcs are entered"), new("rideHeight", "sets where the arcs are entered"), new("guideX", "best where the axle's arc is like the drag link's"),
         new("guideRise", "best where the axle's arc is like the drag link's"), new("caster", "tilts the kingpin, to little effect"), new("inclination", "tilts the kingpin, to little effect"),
-        new("kingpinDistance", "sets the length of the steering arm together with its ball"), new("barFrameY", "track bar: best alike to a cross drag link"),
-        new("barFrameZ", "track bar: best alike to a cross drag link"), new("barAxleY", "track bar: best alike to a cross drag link"), new("barAxleZ", "track bar: best alike to a cross drag link"),
+        new("kingpinDistance", "sets the length of the steering arm together with its ball"),
+        new("barLength", "best as long as a cross drag link"), new("barEndHeight", "best sloped as a cross drag link"), new("originalRideHeight", "sets the slope of the track bar"),
         new("bumpTravel", "the farther it goes the farther the curve is followed, which may turn back"), new("droopTravel", "the farther it goes the farther the curve is followed, which may turn back"),
     ],
     Examples =
@@ -80,10 +80,11 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         [Input("fixed end over the top leaf at the axle, or over the link's axle end", "mm", Low = -300, High = 300, Measure = HowToMeasureSteering.GuideRise)] Length GuideRise,
         [Input("caster; 3 deg where it is not known", "deg", Low = -10, High = 15, Measure = HowToMeasureSteering.Caster)] Angle? Caster,
         [Input("kingpin inclination", "deg", Low = 0, High = 15, Default = 8, Measure = HowToMeasureSteering.Inclination)] Angle Inclination,
-        [Input("track bar: frame end right of the center line", "mm", Measure = "tape it; leave out without a track bar")] Length? BarFrameY,
-        [Input("track bar: frame end over the frame datum", "mm", Measure = "tape it; leave out without a track bar")] Length? BarFrameZ,
-        [Input("track bar: axle end right of the center line", "mm", Measure = "tape it; leave out without a track bar")] Length? BarAxleY,
-        [Input("track bar: axle end over the frame datum when the points were measured", "mm", Measure = "tape it; leave out without a track bar")] Length? BarAxleZ);
+        [Input("track bar between its joints, seen from the front; 0 for none", "mm", AtLeast = 0, High = 2000, Measure = "tape it between its joints; 0 where leaf springs hold the axle sideways")]
+        Length? BarLength,
+        [Input("track bar's end on the frame over its end on the axle, at the ride height as built", "mm", Measure = "tape the heights of both ends and take the lift off")] Length? BarEndHeight,
+        [Input("ride height as built", "mm", Low = 50, High = 600, Measure = "take it from the maker's handbook, or from a vehicle known to be unaltered")] Length? OriginalRideHeight,
+        [Input("side on which the track bar ends on the frame", OneOf = ["left", "right"], Measure = "look")] string? BarFrameSide);
 
     public sealed record Result(
         [Output("road-wheel angle that the ride height has added since the points were measured, left positive", "deg")] Angle? OffCenter,
@@ -103,7 +104,12 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         if (x.Caster is null) w.Caution("The caster is not known: 3 deg is assumed, which matters little here.");
         var linkage = Linkage.Of(LinkagePoints.Of(x.PitmanX, x.PitmanY, x.PitmanZ), LinkagePoints.Of(x.ArmX, x.ArmY, x.ArmZ), x.KingpinDistance.Meters, -x.PointsRideHeight.Meters,
             caster.Radians, x.Inclination.Radians);
-        var bump = new LinkageBump(linkage, Guide(x));
+        if (Guide(x, w) is not { } guide)
+        {
+            w.Answer("closes", Verdict.Fail, "The ends of the track bar stand farther over each other than it is long: measure the bar and its ends again.");
+            return new(null, null, null, null, null);
+        }
+        var bump = new LinkageBump(linkage, guide);
         var ride = (x.PointsRideHeight - x.RideHeight).Meters; // the axle's rise over where it was measured, m
         w.Line("l", "drag link, ball to ball", $"|{linkage.PitmanBall} - {linkage.Knuckle.Ball}|", 1000 * linkage.Rod, "mm");
         w.Line("r", "steering arm, ball to its foot on the kingpin axis", $"|{linkage.Knuckle.Ball} - {linkage.Knuckle.Center}|", 1000 * linkage.Knuckle.Radius, "mm");
@@ -117,10 +123,20 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         return new(Of(Math.Abs(center) < Nothing ? 0 : center), Of(gradient), Of(atBump), Of(atDroop), Of(total));
     }
 
-    private static LinkageGuide Guide(Inputs x)
+    /// <summary>Null where a track bar is too short for the heights of its ends.</summary>
+    private static LinkageGuide? Guide(Inputs x, Worksheet w)
     {
         var guide = LinkagePoints.Guide(x.GuideKind, x.GuideX, x.GuideRise);
-        return x is { BarFrameY: { } fy, BarFrameZ: { } fz, BarAxleY: { } ay, BarAxleZ: { } az } ? guide with { Across = (ay - fy).Meters, BarRise = (az - fz).Meters } : guide;
+        if (x.BarLength is not { Meters: > 0 } bar) return guide;
+        if (x is not { BarEndHeight: { } end, OriginalRideHeight: { } built, BarFrameSide: { } side })
+        {
+            w.Caution("There is a track bar, but not known is on which side it ends on the frame, how high, or the ride height as built: the axle is taken to rise without moving sideways.");
+            return guide;
+        }
+        double high = (end + x.PointsRideHeight - built).Meters, square = (bar.Meters * bar.Meters) - (high * high); // m
+        if (square <= 0) return null;
+        w.Line("b", "track bar, frame end over axle end when the points were measured", $"{end.Millimeters} + {x.PointsRideHeight.Millimeters} - {built.Millimeters}", 1000 * high, "mm");
+        return guide with { Across = (side == "left" ? 1 : -1) * Math.Sqrt(square), BarRise = -high };
     }
 
     /// <summary>Steepest change in an inch that ends, lies about or begins at ride height (rad); null where one of them cannot be reached.</summary>
@@ -132,8 +148,8 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         if (steepest is not { } g) return null;
         var deg = TurnGeometry.Degrees(g);
         w.Line("g", "steer in one inch about ride height", $"steepest of three inches", deg, "deg");
-        w.AtMost("gradient", deg, Steep, "deg", deg <= Steep ? $"Near ride height the wheels steer {deg:0.00} deg in 25 mm of travel; up to {Steep:0.0} is usual."
-            : $"Near ride height the wheels steer {deg:0.00} deg in 25 mm of travel: it darts on bumps. {Advice(bump.Linkage)}",
+        w.AtMost("gradient", deg, Steep, "deg", deg <= Steep ? $"Near ride height the wheels steer {deg:0.00} deg in 25.4 mm of travel; up to {Steep:0.0} is usual."
+            : $"Near ride height the wheels steer {deg:0.00} deg in 25.4 mm of travel: it darts on bumps. {Advice(bump.Linkage)}",
             Practice, beyond: Verdict.Caution);
         return g;
     }

@@ -53,7 +53,7 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
     ],
 })
 {
-    private const double Left = 19; // mm, common practice, no source
+    private const double Left = 19.05; // mm, 3/4 in: common practice, no source
 
     public sealed record Inputs(
         [Input("diameter of the tire fitted at the survey", "in", MoreThan = 0, Low = 24, High = 50, Measure = "tape once around the tread and divide by 3.1416")] Length SurveyDiameter,

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Crossmember.Engineering.Tests.Calculations;
 using CsCheck;
 using static Crossmember.Engineering.Tests.Steering.LinkagePlane;
@@ -58,7 +59,7 @@ public class LinkageGuideTests
         {
             var r = Bump((ax, 480 - across, -120 + rise), (ax, 480, -120), 1300, 200,
                 "\"rideHeight\":\"215 mm\",\"bumpTravel\":\"80 mm\",\"droopTravel\":\"90 mm\",\"guideKind\":\"links\",\"guideX\":\"0 mm\",\"guideRise\":\"0 mm\",\"caster\":\"3 deg\","
-                + $"\"inclination\":\"{inclination:R} deg\",\"barFrameY\":\"{400 - across:R} mm\",\"barFrameZ\":\"{-150 + rise:R} mm\",\"barAxleY\":\"400 mm\",\"barAxleZ\":\"-150 mm\"");
+                + $"\"inclination\":\"{inclination:R} deg\"" + Bar(across, rise));
             r.Gives("total", 0, 1e-6);
         }, iter: 50);
 
@@ -82,18 +83,35 @@ public class LinkageGuideTests
         Assert.Null(r.Number("gradient"));
         // A little off it, but the axle's travel tips link and leaning kingpin against each other until it is reached.
         var leaning = Bump((25, -75, -120), (25, 480, -120), 1300, 200, travel.Replace("20 mm", "300 mm", StringComparison.Ordinal)
-            + "\"3 deg\",\"barFrameY\":\"-155 mm\",\"barFrameZ\":\"-150 mm\",\"barAxleY\":\"400 mm\",\"barAxleZ\":\"-150 mm\"");
+            + "\"3 deg\"" + Bar(555, 0));
         Assert.Contains("dead center", leaning.Finding("closes")["text"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.Null(leaning.Number("total"));
     }
 
-    // A track bar of which one end was not taped is left out whole.
     [Fact]
-    public void Half_a_track_bar_is_none()
+    public void A_track_bar_that_is_only_known_by_half_is_left_out_and_that_is_said()
     {
         const string travel = "\"rideHeight\":\"200 mm\",\"bumpTravel\":\"80 mm\",\"droopTravel\":\"90 mm\",\"guideKind\":\"links\",\"guideX\":\"0 mm\",\"guideRise\":\"0 mm\"";
-        Assert.Equal(Bump((150, -320, -60), (150, 480, -120), 1300, 200, travel).Number("total"), Bump((150, -320, -60), (150, 480, -120), 1300, 200, travel + ",\"barFrameY\":\"300 mm\"").Number("total"));
+        JsonObject At(string more) => Bump((150, -320, -60), (150, 480, -120), 1300, 200, travel + more);
+        JsonObject half = At(",\"barLength\":\"800 mm\""), none = At(",\"barLength\":\"0 mm\"");
+        Assert.Equal(At("").Number("total"), half.Number("total"));
+        Assert.Contains(half["cautions"]!.AsArray(), c => c!.GetValue<string>().Contains("track bar", StringComparison.Ordinal));
+        Assert.DoesNotContain(none["cautions"]!.AsArray(), c => c!.GetValue<string>().Contains("track bar", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void A_track_bar_shorter_than_its_ends_are_high_is_a_finding()
+    {
+        var r = Bump((150, -320, -60), (150, 480, -120), 1300, 200, Rest("\"guideKind\":\"links\",\"guideX\":\"0 mm\",\"guideRise\":\"0 mm\"", 50)
+            + ",\"barLength\":\"100 mm\",\"barEndHeight\":\"120 mm\",\"originalRideHeight\":\"200 mm\",\"barFrameSide\":\"left\"");
+        Assert.Equal("fail", r.Verdict("closes"));
+        Assert.Contains("track bar", r.Finding("closes")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Null(r.Number("gradient"));
+    }
+
+    /// <summary>A track bar from the left rail to an axle end so far to the right of it and so much lower; the ride height as built was 30 mm less.</summary>
+    private static string Bar(double across, double rise) =>
+        $",\"barLength\":\"{Math.Sqrt((across * across) + (rise * rise)):R} mm\",\"barEndHeight\":\"{rise - 30:R} mm\",\"originalRideHeight\":\"170 mm\",\"barFrameSide\":\"left\"";
 
     private static string Rest(string guide, double t) =>
         $"\"rideHeight\":\"200 mm\",\"bumpTravel\":\"{Math.Max(0, t):R} mm\",\"droopTravel\":\"{Math.Max(0, -t):R} mm\",\"caster\":\"0 deg\",\"inclination\":\"0 deg\",{guide}";

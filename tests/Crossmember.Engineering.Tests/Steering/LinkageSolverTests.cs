@@ -31,7 +31,7 @@ public class LinkageSolverTests
     public void A_cross_link_on_leaf_springs_with_and_without_a_track_bar(double travel, bool bar, double steer)
     {
         var r = Bump((100, 420, 60), (170, -480, -90), 1300, 200, $"\"rideHeight\":\"200 mm\",{Travel(travel)},\"guideKind\":\"leaf\",\"guideX\":\"-560 mm\",\"guideRise\":\"30 mm\",\"caster\":\"4 deg\",\"inclination\":\"8 deg\""
-            + (bar ? ",\"barFrameY\":\"500 mm\",\"barFrameZ\":\"-60 mm\",\"barAxleY\":\"-400 mm\",\"barAxleZ\":\"-120 mm\"" : ""));
+            + (bar ? $",\"barLength\":\"{Math.Sqrt((900 * 900) + (60 * 60)):R} mm\",\"barEndHeight\":\"40 mm\",\"originalRideHeight\":\"180 mm\",\"barFrameSide\":\"right\"" : ""));
         r.Gives(travel > 0 ? "atBump" : "atDroop", steer, 5e-7);
     }
 
