@@ -3,7 +3,7 @@ using Crossmember.Engineering.Calculations;
 namespace Crossmember.Builds.Evaluation;
 
 /// <summary>Carries one standard uncertainty per input through a calculation: the root of the summed squares of what each input alone moves.</summary>
-/// <remarks>First order, inputs taken as independent but for mass and moments of one condition (JCGM 100:2008, 5.1.2 and 5.2.2, with the sensitivities of 5.1.3 note 2 taken by stepping once).</remarks>
+/// <remarks>First order, inputs taken as independent but for mass and moments of one condition (JCGM 100:2008, 5.1.2 and 5.2.2, with the sensitivities of 5.1.3 note 2 taken by stepping once up and once down).</remarks>
 internal static class Uncertainty
 {
     public static double[]? Of(Instance instance, Value[] inputs, Outcome outcome, KeyState[] keys, Ledger ledger)
@@ -12,14 +12,14 @@ internal static class Uncertainty
         List<(int Input, MomentErrors Errors, int Which)>? ofLedger = null;
         for (var i = 0; i < inputs.Length; i++)
         {
-            var source = instance.Inputs[i];
+            var (source, which) = (instance.Inputs[i], i);
             if (inputs[i].IsNumber && ledger.KeysOf.TryGetValue(source.Key, out var own) && ledger.ErrorsIn(own.Condition) is { } errors) (ofLedger ??= []).Add((i, errors, own.Which));
             else if (source.Key >= 0 && inputs[i].IsNumber && Spread(keys[source.Key]) is { } u)
-                Step(instance, inputs, i, Value.Of(inputs[i].Number + u), outcome, ref squares);
+                Step(instance, side => With(inputs, which, Value.Of(inputs[which].Number + (side * u))), outcome, ref squares);
             else if (source.Map is { } map && inputs[i].Members is { } members)
                 foreach (var (key, name) in map)
                     if (Spread(keys[key]) is { } v)
-                        Step(instance, inputs, i, Moved(members, name, v), outcome, ref squares);
+                        Step(instance, side => With(inputs, which, Moved(members, name, side * v)), outcome, ref squares);
         }
         if (ofLedger is not null) Together(instance, inputs, ofLedger, outcome, ref squares);
         if (squares is null) return null;
@@ -32,31 +32,41 @@ internal static class Uncertainty
     {
         for (var error = 0; error < MomentErrors.Count; error++)
         {
-            if (own.TrueForAll(o => o.Errors.Of(o.Which, error) == 0)) continue;
-            Value[] stepped = [.. inputs];
-            foreach (var (input, errors, which) in own) stepped[input] = Value.Of(inputs[input].Number + errors.Of(which, error));
-            Step(instance, stepped, outcome, ref squares);
+            var column = error;
+            if (own.TrueForAll(o => o.Errors.Of(o.Which, column) == 0)) continue;
+            Step(instance, side =>
+            {
+                Value[] stepped = [.. inputs];
+                foreach (var (input, errors, which) in own) stepped[input] = Value.Of(inputs[input].Number + (side * errors.Of(which, column)));
+                return stepped;
+            }, outcome, ref squares);
         }
     }
 
     private static double? Spread(KeyState key) => key.PlusMinus > 0 && key.Value.IsNumber ? key.PlusMinus : null;
 
-    private static Value Moved(Members members, string name, double by) =>
-        Value.Of(new Members(members.Items.Select(m => m.Name == name && m.Value.IsNumber ? (m.Name, Value.Of(m.Value.Number + by)) : m)));
-
-    private static void Step(Instance instance, Value[] inputs, int which, Value moved, Outcome outcome, ref double[]? squares)
+    private static Value[] With(Value[] inputs, int which, Value moved)
     {
         Value[] stepped = [.. inputs];
         stepped[which] = moved;
-        Step(instance, stepped, outcome, ref squares);
+        return stepped;
     }
 
-    private static void Step(Instance instance, Value[] stepped, Outcome outcome, ref double[]? squares)
+    private static Value Moved(Members members, string name, double by) =>
+        Value.Of(new Members(members.Items.Select(m => m.Name == name && m.Value.IsNumber ? (m.Name, Value.Of(m.Value.Number + by)) : m)));
+
+    /// <summary>Up and down: where one of the two falls over an edge, such as one block more, the other tells how the answer moves on this side of it.</summary>
+    private static void Step(Instance instance, Func<int, Value[]> stepped, Outcome outcome, ref double[]? squares)
     {
-        var after = instance.Calculation.Run(stepped, false);
+        Outcome up = instance.Calculation.Run(stepped(1), false), down = instance.Calculation.Run(stepped(-1), false);
         squares ??= new double[outcome.Outputs.Count];
         for (var o = 0; o < squares.Length; o++)
-            if (after.Outputs[o].IsNumber && outcome.Outputs[o].IsNumber)
-                squares[o] += Math.Pow(after.Outputs[o].Number - outcome.Outputs[o].Number, 2);
+        {
+            if (!outcome.Outputs[o].IsNumber) continue;
+            var here = outcome.Outputs[o].Number;
+            double above = up.Outputs[o].IsNumber ? Math.Abs(up.Outputs[o].Number - here) : double.NaN, below = down.Outputs[o].IsNumber ? Math.Abs(down.Outputs[o].Number - here) : double.NaN;
+            var by = double.IsNaN(above) ? below : double.IsNaN(below) ? above : Math.Min(above, below);
+            if (!double.IsNaN(by)) squares[o] += by * by;
+        }
     }
 }

@@ -86,7 +86,7 @@ public sealed class RowNames(EvaluationPlan plan, Build build)
     /// <summary>In the order people say them: the gear and the range, the axle and the side, when.</summary>
     private static string Where(IEnumerable<(string Set, string Member)> members)
     {
-        string[] order = ["gear", "range", "axle", "side", "condition"];
+        string[] order = ["gear", "range", "axle", "side", "winch", "leaf", "coil", "torsion", "condition"];
         List<(string Set, string Member)> all = [.. members];
         if (all is [("condition", var only)]) return only;
         return string.Join(" ", all.OrderBy(m => Array.IndexOf(order, m.Set) is var i && i < 0 ? 9 : i).Select(m => m.Set switch
