@@ -72,6 +72,19 @@ public sealed class SteeringSheetTests
         Assert.Equal(Verdict.Pass, Finding(sheet, "steering.drag-link-angle/angle").Verdict);
     }
 
+    // The drag link crosses from the middle to the left wheel; a track bar beside it, level too, carries the axle along and takes most of its steer away.
+    [Fact]
+    public void A_track_bar_on_the_sheet_reaches_the_drag_link()
+    {
+        const string bar = ""","axle.front.trackbar.length":"650 mm","axle.front.trackbar.end-height":"0 mm","axle.front.original-ride-height":"150 mm","axle.front.trackbar.frame-side":"right" """;
+        double Total(string more)
+        {
+            var state = Vehicle($"{Turned},{Points}{more}").Instance("steering.bump-steer[condition=empty]")!;
+            return state.Outcome.Outputs[state.Instance.Calculation.OutputIndex("total")].Number;
+        }
+        Assert.True(Total(bar) < 0.5 * Total(""), $"{Total(bar)} of {Total("")}");
+    }
+
     // 33x10.50: 25.4 mm more radius and 12.7 mm more half width than a 31 by 9.5 in tire, at 37 deg: 12.7 cos 37 + 25.4 sin 37 = 25.43 mm.
     [Fact]
     public void A_size_on_the_sheet_is_held_against_the_gaps_of_the_survey()
