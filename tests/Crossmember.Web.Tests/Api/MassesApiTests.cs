@@ -23,7 +23,7 @@ public sealed class MassesApiTests : IDisposable
         Assert.Equal("text/csv", answer.Content.Headers.ContentType!.MediaType);
         var lines = (await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).Trim().Split("\r\n");
         Assert.Equal(4, lines.Length);
-        Assert.Equal("Winch: drum,put on,64,,-25,0,5,80,-16,-1.0782,vendor", lines[2]); // 64 x -25 of 1500 x 100 - 1600 lb in
+        Assert.Equal("Winch: drum,put on,64,3.2,-25,0,5,80,-16,-1.0782,vendor", lines[2]); // 64 x -25 of 1500 x 100 - 1600 lb in; a vendor's mass is taken to 5 %
     }
 
     [Fact]

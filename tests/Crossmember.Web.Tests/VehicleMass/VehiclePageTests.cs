@@ -64,13 +64,21 @@ public sealed class VehiclePageTests : VehiclePages
         Assert.Equal(2, page.FindAll(".wide [data-view=side].standing").Count);
     }
 
+    /// <summary>1500 of 3500 lb on the rear axle of a wheelbase of 100 in, and 64 lb at 25 in ahead: (150000 - 1600) / 3564 = 41.64 in. By hand.</summary>
     [Fact]
-    public void No_center_of_gravity_is_shown_where_the_sheet_works_none_out()
+    public void The_center_of_gravity_is_told_and_drawn_as_far_as_the_sheet_works_it_out()
     {
         var page = Page();
-        if (Sheet.Plan.Space.KeyId("mass.empty.center-x") < 0) Assert.Empty(page.FindAll(".center"));
-        else Assert.NotEmpty(page.FindAll(".center"));
+        var told = page.FindAll("[aria-label='Center of gravity'] div").ToDictionary(d => Text(d.Children[0]), d => Text(d.Children[1]));
+        Assert.StartsWith("41.6 in ±", told["Center of gravity behind the front axle"], StringComparison.Ordinal);
+        Assert.DoesNotContain(told.Keys, k => k.Contains("datum", StringComparison.Ordinal)); // no axle was raised
+        Assert.Single(page.FindAll(".wide .center .center-ring")); // in the plan alone
+        Assert.Single(page.FindAll(".wide .center .spread"));
+        Assert.NotEmpty(page.FindAll(".loads-table .sure"));
     }
+
+    [Fact]
+    public void Where_the_whole_is_not_known_there_is_no_center_of_gravity() => Assert.Empty(Page("?in=working&load=loaded&against=nothing").FindAll(".center"));
 
     [Fact]
     public void The_page_stands_among_the_places_of_the_build()

@@ -53,7 +53,15 @@ public abstract class VehiclePages() : ShopPages(Json)
     protected static IReadOnlyList<string> Place(IRenderedComponent<VehiclePage> page) => [.. "xyz".Select(a => page.Find($"#place-{a}").GetAttribute("value")!)];
 
     protected static IReadOnlyList<string> Row(IRenderedComponent<VehiclePage> page, string name) =>
-        [.. page.FindAll(".loads-table tbody tr").Single(r => Text(r.Children[0]) == name).Children.Skip(1).Select(Text)];
+        [.. page.FindAll(".loads-table tbody tr").Single(r => Text(r.Children[0]) == name).Children.Skip(1).Select(Plain)];
+
+    /// <summary>Without what it may be off.</summary>
+    protected static string Plain(IElement e)
+    {
+        var copy = (IElement)e.Clone();
+        foreach (var spread in copy.QuerySelectorAll(".sure").ToList()) spread.Remove();
+        return Text(copy);
+    }
 
     /// <summary>The item's place as the journal keeps it.</summary>
     protected string Kept(string slot, string option, int item = 0) => Crossmember.Builds.Drafting.StatedBody.Of(View.Entries, slot, option)!["masses"]![item]!["at"]!.ToJsonString();
