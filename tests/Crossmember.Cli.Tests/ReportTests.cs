@@ -45,6 +45,16 @@ public sealed class ReportTests : IDisposable
         Assert.Equal(1, _place.Run("report", "calculation", Demo, "--calculation", "driveline.ratio-mismatch", "--out", At("m.pdf")).Code);
     }
 
+    [Fact]
+    public void Mass_and_balance_is_a_report_of_its_own()
+    {
+        var mass = _place.Run("report", "mass", Demo, "--out", At("mass.pdf"), "--json");
+        Assert.Equal((1, ""), (mass.Code, mass.Error)); // the rear axle again
+        Assert.Equal("mass", (string?)mass.Json["kind"]);
+        Assert.Equal(2, _place.Run("report", "mass", Demo, "--calculation", "mass.axle-load", "--out", At("m.pdf")).Code);
+        Assert.Contains("sheet, mass, calculation", _place.Run("report", "balance", Demo, "--out", At("m.pdf")).Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("us", "", 612, 792)]
     [InlineData("metric", "", 595.276, 841.890)]
