@@ -71,11 +71,18 @@ public sealed class Ledger
             var basis = entries.Where(e => e.Part == LedgerPart.Aboard).Select(e => e.Basis).Append(_basis).Max();
             double[] values = [sum.Mass, sum.X, sum.Y, sum.Z];
             if (!double.IsNaN(sum.Mass))
-                _errors[condition] = new(Netted([.. entries]), [.. values.Select(v => !double.IsNaN(v))], (_weighed!.HeightError, _weighed.Sum.Mass));
+                _errors[condition] = new(Netted(entries), [.. values.Select(v => !double.IsNaN(v))], (_weighed!.HeightError, _weighed.Sum.Mass));
             for (var i = 0; i < values.Length; i++)
                 if (_plan.Space.KeyId($"mass.{condition}.{Outputs[i]}") is >= 0 and var key)
                     Put(ref keys[key], values[i], basis, _errors.GetValueOrDefault(condition)?.Of(i) ?? double.NaN);
         }
+    }
+
+    private static List<LedgerEntry> Netted(IReadOnlyList<LedgerEntry> entries)
+    {
+        List<LedgerEntry> net = [.. entries];
+        OnBoard.TakeOutWhatStayed(net);
+        return net;
     }
 
     private void Put(ref KeyState key, double value, Basis basis, double spread)
@@ -91,17 +98,5 @@ public sealed class Ledger
         var sum = default(Moments);
         foreach (var entry in entries) sum.Add(entry);
         return sum;
-    }
-
-    /// <summary>Without what was on board then and is still: it moves nothing and its error cancels.</summary>
-    private static List<LedgerEntry> Netted(List<LedgerEntry> entries)
-    {
-        foreach (var then in entries.FindAll(e => e.Part == LedgerPart.WasAboard))
-            if (entries.Find(e => e.Part == LedgerPart.Aboard && e.Owner == then.Owner && e.Item == then.Item && e.Kilograms.Equals(-then.Kilograms) && (e.X, e.Y, e.Z).Equals((then.X, then.Y, then.Z))) is { } still)
-            {
-                entries.Remove(then);
-                entries.Remove(still);
-            }
-        return entries;
     }
 }

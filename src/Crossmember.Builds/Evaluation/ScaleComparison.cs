@@ -41,6 +41,7 @@ public sealed record ScaleComparison(string Date, double Expected, double Read, 
             .. OnBoard.Of(build, from).Select(i => LedgerEntry.Of(LedgerPart.WasAboard, i.Owner, null, i.Item)),
             .. OnBoard.Of(build, to).Select(i => LedgerEntry.Of(LedgerPart.Aboard, i.Owner, null, i.Item)),
         ];
+        OnBoard.TakeOutWhatStayed(entries);
         return entries.Exists(e => double.IsNaN(e.MomentX)) ? null : Compare(to, entries, after.Entries);
     }
 

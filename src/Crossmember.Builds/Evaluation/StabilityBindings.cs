@@ -21,7 +21,7 @@ internal static class StabilityBindings
         Bind("stability.grade-tip", s_each, [s_total, s_centerX, s_height, s_wheelbase, ("grade", "duty.grade")],
             [("tipsFacingUp", "stability.{condition}.facing-up"), ("tipsFacingDown", "stability.{condition}.facing-down")]),
         Bind("stability.braking-transfer", s_each, [s_total, s_centerX, s_height, s_wheelbase, ("deceleration", "duty.braking")]),
-        Bind("stability.cornering", s_each, [s_total, .. s_tracks, s_height, s_offset, s_lean, ("lateral", "duty.lateral"), ("grip", "duty.side-grip")]),
+        Bind("stability.cornering", s_each, [s_total, .. s_tracks, s_height, s_offset, s_lean, ("firstWheel", "vehicle.{condition}.wheel-lift"), ("lateral", "duty.lateral"), ("grip", "duty.side-grip")]),
         Bind("mass.added-load", s_each,
             [s_total, s_centerX, ("centerHeight", "mass.{condition}.center-height"), s_wheelbase, .. s_tracks, ("added", "duty.roof-load"),
              ("behindFrontAxle", "vehicle.roof.center"), ("addedHeight", "vehicle.roof.height")]),

@@ -88,7 +88,8 @@ internal sealed class WeighedState
             _findings.Add(("raised", Verdict.Caution, $"In the weighing of {w.Date} the axle on the scale got lighter when the {raised.Lifted} axle was lifted: read both again, springs blocked."));
         else if (raised.By < RaisedAxle.LeastRaise)
             _findings.Add(("raised", Verdict.Caution, $"In the weighing of {w.Date} the {raised.Lifted} axle was lifted {1000 * raised.By:0} mm only: a kilogram on the scale is {1000 * lift.Sensitivity:0.0} mm of height. Lift it {1000 * RaisedAxle.LeastRaise:0} mm or more."));
-        HeightError = lift.Spread(ErrorOf(w, level));
+        // An axle on two scales has the error of both.
+        HeightError = lift.Spread(w.ByWheel ? Math.Sqrt(w.Readings.Where(r => r.Key.StartsWith(rear ? "front." : "rear.", StringComparison.Ordinal)).Sum(r => Math.Pow(ErrorOf(w, r.Value), 2))) : ErrorOf(w, level));
         return lift.Height;
     }
 

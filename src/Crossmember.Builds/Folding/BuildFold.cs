@@ -68,7 +68,7 @@ public sealed class BuildFold
         "what-if.set" => WhatIf(subject[1], subject[3], r, faults),
         "scenario.approved" => Approved(ScenarioReader.Approval(r)),
         "condition.stated" => Condition(subject[1], r),
-        "weighing.taken" => WeighingReader.Read(r) is { } w ? () => _rest = _rest with { Weighings = _rest.Weighings.Add(w) } : null,
+        "weighing.taken" => WeighingReader.Read(r) is { } w ? () => Weigh(w) : null,
         "document.revised" => Document(subject[1], r),
         "work.stopped" => Work(r),
         "phase.entered" => Entered(r),
@@ -149,6 +149,10 @@ public sealed class BuildFold
         var items = ConditionReader.Read(r);
         return () => _rest = _rest with { Conditions = _rest.Conditions.SetItem(id, new(id, items)) };
     }
+
+    /// <summary>What is said of its condition later did not stand on the scale.</summary>
+    private void Weigh(Weighing w) =>
+        _rest = _rest with { Weighings = _rest.Weighings.Add(w with { ConditionThen = w.Condition is { } c && _rest.Conditions.TryGetValue(c, out var then) ? then.Items : null }) };
 
     private Action Document(string id, ObjectReader r)
     {

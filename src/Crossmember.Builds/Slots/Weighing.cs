@@ -12,6 +12,9 @@ public sealed record Weighing(
     string Date, ImmutableSortedDictionary<string, double> Readings, bool ByWheel, double Wheelbase, double? Height, double? DatumHeight,
     string? Condition, ImmutableSortedDictionary<string, string> Fitted)
 {
+    /// <summary>Who and what its condition had on board when it was taken: what is said of the condition later was not on the scale. Null: nothing had been said of it by then.</summary>
+    public ImmutableArray<MassItem>? ConditionThen { get; init; }
+
     /// <summary>Who and what was on board besides the condition.</summary>
     public ImmutableArray<MassItem> OnBoard { get; init; } = [];
 

@@ -66,10 +66,10 @@ public sealed class AddedLoad() : Calculation<AddedLoad.Inputs, AddedLoad.Result
         [Input("track of the rear axle", "m", MoreThan = 0, Low = 0.8, High = 2.6, Measure = AxleBalance.HowTrack)] Length? RearTrack);
 
     public sealed record Result(
-        [Output("change of the front axle load", "kg")] UnitsNet.Mass FrontChange,
-        [Output("change of the rear axle load", "kg")] UnitsNet.Mass RearChange,
-        [Output("center of gravity behind the front axle after", "mm")] Length CenterX,
-        [Output("center of gravity over the ground after", "mm")] Length Height,
+        [Output("change of the front axle load", "kg")] UnitsNet.Mass? FrontChange,
+        [Output("change of the rear axle load", "kg")] UnitsNet.Mass? RearChange,
+        [Output("center of gravity behind the front axle after", "mm")] Length? CenterX,
+        [Output("center of gravity over the ground after", "mm")] Length? Height,
         [Output("static stability factor after")] Ratio? StaticFactor);
 
     protected override Result Solve(Inputs v, Worksheet w)
@@ -81,6 +81,13 @@ public sealed class AddedLoad() : Calculation<AddedLoad.Inputs, AddedLoad.Result
         w.Line("front", "m - m x / L", $"{m} - {rear}", front, "kg");
         w.Line("h'", "(M H + m h) / (M + m)", $"({M} x {H} + {m} x {h}) / ({M} + {m})", 1000 * height, "mm");
         var onFront = 1 - (after / L);
+        if (onFront <= 0 || onFront >= 1)
+        {
+            var lifted = $"With {m:0} kg there the {(onFront <= 0 ? "front" : "rear")} axle would leave the ground: check mass and place.";
+            w.Answer("front-kept", Verdict.Fail, lifted);
+            w.Answer("factor", Verdict.Fail, lifted);
+            return new(null, null, null, null, null);
+        }
         w.AtLeast("front-kept", 100 * onFront, 100 * LeastOnFront, "%", $"{100 * onFront:0.0} % of the weight stays on the front axle, which changes by {front:+0.0;-0.0;0} kg.",
             "common practice, no source", beyond: Verdict.Caution);
         if (v.FrontTrack is not { } tf || v.RearTrack is not { } tr) return new(Of(front), Of(rear), Length.FromMeters(after), Length.FromMeters(height), null);

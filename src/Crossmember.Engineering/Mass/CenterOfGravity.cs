@@ -18,7 +18,7 @@ public sealed class CenterOfGravity() : Calculation<CenterOfGravity.Inputs, Cent
     Title = "Center of gravity",
     Purpose = "Where the weight of the loaded vehicle sits: what tips it, what the axles carry, what moves when something is bolted on.",
     Formula = "x = Mx / M, y = My / M, z = Mz / M; h = z + df + (dr - df) x / L, df and dr the frame datum over the ground at the axles",
-    Validity = "Two axles, level ground, standing. As good as the weighing and the places of the parts: the height needs a weighing with one axle lifted.",
+    Validity = "Two axles, level ground, standing. As good as the weighing and the places of the parts: the height needs a weighing with one axle lifted. Axles and wheels do not sink with the frame: as the springs give, the height is told too low by the unsprung share of the way, under 1 %.",
     Sources = ["Statics, derived"],
     Checks =
     [

@@ -25,7 +25,7 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
         new("lateral", "moved", '+', 0.1, 0.8), new("height", "lifts", '-', 0.5, 1.2), new("frontTrack", "lifts", '+', 1.2, 2), new("rearTrack", "lifts", '+', 1.2, 2),
         new("shiftPerG", "lifts", '-', 0, 0.2), new("total", "moved", '+', 1000, 4000),
     ],
-    NoTrends = [new("offset", "the worse side decides: off the middle either way lowers it"), new("grip", "only compared with the result")],
+    NoTrends = [new("offset", "the worse side decides: off the middle either way lowers it"), new("grip", "only compared with the result"), new("firstWheel", "only compared with the grip")],
     Examples =
     [
         new(new Dictionary<string, string> { ["total"] = "2150 kg", ["frontTrack"] = "1.47 m", ["rearTrack"] = "1.47 m", ["height"] = "0.72 m", ["lateral"] = "0.4" },
@@ -41,6 +41,7 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
         [Input("height of the center of gravity over the ground", "m", MoreThan = 0, Low = 0.3, High = 2, Measure = HowToMeasureStability.Height)] Length Height,
         [Input("center of gravity to the right of the middle; negative to the left", "m", Low = -0.2, High = 0.2, Default = 0, Measure = HowToMeasureStability.Offset)] Length Offset,
         [Input("how far the weight moves outward as the body leans under 1 g sideways", "m", AtLeast = 0, High = 0.3, Measure = HowToMeasureStability.Shift)] Length? ShiftPerG,
+        [Input("pull sideways at which the first inner wheel lifts by its springs, as a share of g", MoreThan = 0, High = 5, Measure = "comes from springs, roll centers and tracks")] Ratio? FirstWheel,
         [Input("pull sideways as a share of g", AtLeast = 0, High = 1, Default = 0.4, Measure = "0.4 is a brisk bend on the road")] Ratio Lateral,
         [Input("grip of the tires sideways, as a share of the load on them", MoreThan = 0, High = 1.2, Default = 0.75, Measure = "take 0.7 to 0.8 on dry pavement")] Ratio Grip);
 
@@ -62,9 +63,12 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
         w.Line("dW", "W [ay (h + s) + |y|] / T", $"{W} x [{ay} x ({h} + {s}) + {y}] / {T}", moved, "N");
         w.Line("ay", "(T / 2 - |y|) / (h + s)", $"{arm} / ({h} + {s})", lifts, "1");
         if (x.ShiftPerG is null) w.Caution("The lean of the body is not known: a rigid vehicle is assumed, which is too good.");
-        w.AtLeast("slides-first", lifts, mu, "1", lifts < mu
-            ? $"The inner wheels would lift at {lifts:0.00} g, before tires that hold {mu:0.00} g slide: lower the load or widen the stance."
-            : $"Tires that hold {mu:0.00} g slide before the inner wheels lift at {lifts:0.00} g.", "common practice, no source", beyond: Verdict.Caution);
+        var first = Math.Min(lifts, x.FirstWheel?.DecimalFractions ?? lifts);
+        var told = first < mu
+            ? $"The first inner wheel would lift at {first:0.00} g, both at {lifts:0.00} g; tires that hold {mu:0.00} g do not slide before: lower the load or widen the stance."
+            : $"Tires that hold {mu:0.00} g slide before the first inner wheel lifts at {first:0.00} g.";
+        if (x.ShiftPerG is null) w.Answer("slides-first", Verdict.Caution, $"{told} The lean of the body is not known: as if rigid, which is too good.", first, "1", "common practice, no source");
+        else w.AtLeast("slides-first", first, mu, "1", told, "common practice, no source", watch: 1.25 * mu, beyond: Verdict.Caution);
         return new(ay > lifts ? null : Force.FromNewtons(moved), Ratio.FromDecimalFractions(lifts));
     }
 }

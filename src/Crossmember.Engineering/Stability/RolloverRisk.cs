@@ -36,6 +36,12 @@ public sealed class RolloverRisk() : Calculation<RolloverRisk.Inputs, RolloverRi
     /// <summary>Upper risk of five to two stars, % (published by NHTSA).</summary>
     private static readonly double[] s_risks = [10, 20, 30, 40];
 
+    /// <summary>Lowest factor that stock vehicles of that time had. Common practice, no source.</summary>
+    private const double Lowest = 0.95;
+
+    /// <summary>Under it the later relation climbs to its asymptote and says nothing worth telling.</summary>
+    private const double Fitted = 1.0;
+
     public sealed record Inputs([Input("static stability factor", MoreThan = 0, Low = 0.95, High = 1.7, Measure = "half the mean track over the height of the center of gravity")] Ratio Factor);
 
     public sealed record Result(
@@ -52,8 +58,13 @@ public sealed class RolloverRisk() : Calculation<RolloverRisk.Inputs, RolloverRi
         if (kept is { } k) w.Line("R", "1 / (1 + exp(2.8891 + 1.1686 ln(SSF - 0.90)))", $"1 / (1 + exp(2.8891 + 1.1686 ln({f} - 0.90)))", 100 * k, "%");
         else w.Caution("The 2003 relation has no answer at or below a factor of 0.90.");
         var stars = 5 - s_risks.Count(limit => 100 * risk >= limit);
+        if (f < Lowest)
+        {
+            w.Answer("band", Verdict.Caution, $"No stock road vehicle stands so narrow for its height: the relations were never fitted there, and drawn on they say {100 * risk:0} % and more.", 100 * risk, "%", "NHTSA risk bands; fits from memory");
+            return new(Ratio.FromDecimalFractions(risk), Told(kept), Told(tipped));
+        }
         w.Answer("band", stars == 1 ? Verdict.Caution : Verdict.Pass,
-            $"Of stock road vehicles standing so, about {100 * risk:0} % of single-vehicle crashes were rollovers{(kept is { } later ? $" ({100 * later:0} % by the later relation)" : "")}: the band of {stars} of 5 stars.",
+            $"Of stock road vehicles standing so, about {100 * risk:0} % of single-vehicle crashes were rollovers{(kept is { } later && f >= Fitted ? $" ({100 * later:0} % by the later relation)" : "")}: the band of {stars} of 5 stars.",
             100 * risk, "%", "NHTSA risk bands; fits from memory");
         return new(Ratio.FromDecimalFractions(risk), Told(kept), Told(tipped));
     }

@@ -35,8 +35,8 @@ public sealed class SideSlope() : Calculation<SideSlope.Inputs, SideSlope.Result
     Cautions = [HowToMeasureStability.UpperBound, HowToMeasureStability.NotForPeople],
 })
 {
-    /// <summary>Tip angle below which a loaded four-wheel drive is told top-heavy, deg. Common practice, no source.</summary>
-    private const double TopHeavy = 35;
+    /// <summary>Tip angle below which a four-wheel drive is told top-heavy, deg: what a static stability factor of 1.04 leaves once the body leans. Common practice, no source.</summary>
+    private const double TopHeavy = 40;
 
     public sealed record Inputs(
         [Input("track of the front axle", "m", MoreThan = 0, Low = 0.8, High = 2.6, Measure = HowToMeasureStability.Track)] Length FrontTrack,
@@ -64,9 +64,10 @@ public sealed class SideSlope() : Calculation<SideSlope.Inputs, SideSlope.Result
         w.Line("th left down", "(T / 2 + y - s sin th) cos th = h sin th", $"({(T / 2) + y} - {s} sin th) cos th = {h} sin th", Degrees(left), "deg");
         w.Line("th right down", "(T / 2 - y - s sin th) cos th = h sin th", $"({(T / 2) - y} - {s} sin th) cos th = {h} sin th", Degrees(right), "deg");
         if (x.ShiftPerG is null) w.Caution("The lean of the body is not known: this is the angle of a rigid vehicle, several degrees too good.");
-        w.AtLeast("angle", Degrees(least), TopHeavy, "deg",
-            $"It would tip at {Degrees(least):0.0} deg standing still ({Degrees(rigid):0.0} deg if nothing leaned), the {(left <= right ? "left" : "right")} side downhill. Never a safe slope: 5 to 15 deg less in motion.",
-            "common practice, no source", beyond: Verdict.Caution);
+        var told = $"It would tip at {Degrees(least):0.0} deg standing still ({Degrees(rigid):0.0} deg if nothing leaned), the {(left <= right ? "left" : "right")} side downhill. Never a safe slope: 5 to 15 deg less in motion.";
+        // As if rigid it is several degrees too good: that may warn, but never reassure.
+        if (x.ShiftPerG is null) w.Answer("angle", Verdict.Caution, $"{told} The lean of the body is not known.", Degrees(least), "deg", "common practice, no source");
+        else w.AtLeast("angle", Degrees(least), TopHeavy, "deg", told, "common practice, no source", beyond: Verdict.Caution);
         return new(Told(least), Told(left), Told(right), Told(rigid));
     }
 

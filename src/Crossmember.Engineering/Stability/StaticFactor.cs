@@ -17,7 +17,7 @@ public sealed class StaticFactor() : Calculation<StaticFactor.Inputs, StaticFact
     Title = "Static stability factor",
     Purpose = "The one number that a road authority compares vehicles by: how wide the vehicle stands for the height of its weight.",
     Formula = "SSF = (Tf + Tr) / (4 h)",
-    Validity = "Rigid vehicle, level road. The star bands were drawn for stock vehicles lightly loaded; a lifted or heavily loaded one lies outside their data: below 1.04 only 'below the range' is said.",
+    Validity = "Rigid vehicle, level road. The star bands were drawn for stock vehicles lightly loaded; a lifted or heavily loaded one lies outside their data: below 0.95 only 'below the range' is said.",
     Sources = ["NHTSA rollover resistance ratings, definition of the static stability factor and risk bands", "Factors at the band edges: 66 FR 3388, from memory"],
     Checks = [new("factor", Sense.AtLeast, "Does it stand as wide for its height as vehicles that roll over seldom?")],
     Trends = [new("frontTrack", "factor", '+', 1.2, 2), new("rearTrack", "factor", '+', 1.2, 2), new("height", "factor", '-', 0.5, 1.2)],
@@ -31,8 +31,10 @@ public sealed class StaticFactor() : Calculation<StaticFactor.Inputs, StaticFact
     Cautions = [HowToMeasureStability.NotForPeople],
 })
 {
-    /// <summary>Lowest factor of five, four, three and two stars (from memory, 66 FR 3388).</summary>
-    private static readonly double[] s_bands = [1.45, 1.25, 1.13, 1.04];
+    /// <summary>Lowest factor of five, four, three and two stars (from memory, 66 FR 3388), and the lowest that stock vehicles of that time had (common practice, no source).</summary>
+    private static readonly double[] s_bands = [1.45, 1.25, 1.13, 1.04, Lowest];
+
+    private const double Watch = 1.04, Lowest = 0.95;
 
     public sealed record Inputs(
         [Input("track of the front axle", "m", MoreThan = 0, Low = 0.8, High = 2.6, Measure = HowToMeasureStability.Track)] Length FrontTrack,
@@ -49,7 +51,7 @@ public sealed class StaticFactor() : Calculation<StaticFactor.Inputs, StaticFact
         var factor = (tf + tr) / (4 * h);
         w.Line("SSF", "(Tf + Tr) / (4 h)", $"({tf} + {tr}) / (4 x {h})", factor, "1");
         var band = Array.FindIndex(s_bands, b => factor >= b);
-        w.AtLeast("factor", factor, s_bands[^1], "1", band < 0
+        w.AtLeast("factor", factor, Watch, "1", band < 0
             ? $"The static stability factor is {factor:0.00}: below the range of rated road vehicles. Keep weight low and speed down, and tell the customer."
             : $"The static stability factor is {factor:0.00}, where road vehicles were given {5 - band} of 5 stars.", "66 FR 3388, from memory", beyond: Verdict.Caution);
         return new(Ratio.FromDecimalFractions(factor), band < 0 ? null : Ratio.FromDecimalFractions(5 - band));

@@ -97,4 +97,28 @@ public sealed class ScaleTests
         Assert.Equal(1920, Opened.Told(sheet, "mass.empty.total"), 9);
         Assert.Equal(960, Opened.Told(sheet, "axle.front.empty.load"), 9);
     }
+
+    // Three men of 600 lb, guessed, aboard both times: their doubt cancels as if nobody had been aboard.
+    [Fact]
+    public void Who_stayed_on_board_brings_no_doubt_to_the_comparison()
+    {
+        const string Men = """ "onBoard":[{"id":"three men","mass":"272 kg","at":["1.28 m","0 m","0.6 m"],"basis":"assumed"}],"fitted":{} """;
+        var aboard = Of(Weighing("2026-01-10", 1136, 1136, Men), Weighing("2026-02-10", 1086, 1096, Men)).Scale.Single();
+        var nobody = Of(Weighing("2026-01-10", 1000, 1000), Weighing("2026-02-10", 950, 960)).Scale.Single();
+        Assert.Equal((nobody.Front, nobody.Rear), (aboard.Front, aboard.Rear));
+        Assert.Equal(nobody.FrontError, aboard.FrontError, 1e-9);
+        Assert.False(aboard.Agrees);
+    }
+
+    // Four scales of 2 kg: an axle is known to root 2 times 2 kg, and 4.94 mm of height a kilogram twice over; tape besides.
+    [Fact]
+    public void The_height_from_wheel_scales_has_the_doubt_of_two_scales_an_axle()
+    {
+        double Doubt(string readings) => Opened.Vehicle("", top: $$$"""
+            "weighings":[{"date":"2026-01-10",{{{readings}}},"readingError":"2 kg","wheelbase":"2560 mm","datumHeight":"0 m","raised":{"lifted":"rear","by":"600 mm","reading":"1129.8 kg","wheelRadius":{"front":"400 mm","rear":"400 mm"}},"condition":"empty","fitted":{}}],
+            """).Sheet().Key("mass.empty.center-z")!.Value.PlusMinus;
+        double axles = Doubt(""" "axles":{"front":"1065 kg","rear":"1085 kg"} """), wheels = Doubt(""" "wheels":{"front":{"left":"545 kg","right":"520 kg"},"rear":{"left":"560 kg","right":"525 kg"}} """);
+        Assert.InRange(axles, 0.0139, 0.0155);
+        Assert.InRange(wheels / axles, 1.3, 1.42);
+    }
 }

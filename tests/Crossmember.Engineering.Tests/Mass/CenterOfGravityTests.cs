@@ -78,6 +78,15 @@ public class CenterOfGravityTests
         Assert.Equal(74, r.Number("rearChange")!.Value + r.Number("frontChange")!.Value, 1e-9);
     }
 
+    // 2000 kg hung 7 m behind the front axle of 2.56 m: the front leaves the ground.
+    [Fact]
+    public void A_load_that_lifts_an_axle_is_no_answer()
+    {
+        var r = Door.Run("mass.added-load", """{"total":"2150 kg","centerX":"1291.9 mm","centerHeight":"720 mm","wheelbase":"2560 mm","added":"2000 kg","behindFrontAxle":"7 m","addedHeight":"1 m"}""");
+        Assert.Equal("fail", r.Verdict("front-kept"));
+        Assert.Null(r.Number("centerX"));
+    }
+
     private static System.Text.Json.Nodes.JsonObject Run(double m, double mx, double mz, double front, double rear) => Door.Run("mass.center-of-gravity", string.Create(CultureInfo.InvariantCulture,
         $$"""{"total":"{{m:R}} kg","momentX":"{{mx:R}} kg m","momentZ":"{{mz:R}} kg m","wheelbase":"2560 mm","frontDatumHeight":"{{front:R}} m","rearDatumHeight":"{{rear:R}} m"}"""));
 }

@@ -9,11 +9,11 @@ public class StaticFactorTests
 {
     // Derived: T 1.47, h 0.72 m -> 1.021, the band of one star; on the risk fits (from memory, 66 FR 3388 and 68 FR 59250) 42.2 % and 39.7 %.
     [Fact]
-    public void A_narrow_tall_vehicle_is_below_the_range()
+    public void A_narrow_tall_vehicle_has_one_star()
     {
         var r = Factor(1.47, 1.47, 0.72);
         r.Gives("factor", 1.021, 0.0005);
-        Assert.Null(r.Number("stars"));
+        r.Gives("stars", 1, 1e-9);
         Assert.Equal("caution", r.Verdict("factor"));
         var risk = Risk(1.47 / 1.44);
         risk.Gives("risk", 42.2, 0.05);
@@ -34,6 +34,8 @@ public class StaticFactorTests
     [InlineData(1.13, 3)]
     [InlineData(1.08, 2)]
     [InlineData(1.04, 2)]
+    [InlineData(1.03, 1)]
+    [InlineData(0.96, 1)]
     public void Stars_by_factor_agree_with_the_band_of_the_risk(double factor, int stars)
     {
         Assert.Equal(stars, Factor(2 * factor * 0.7, 2 * factor * 0.7, 0.7).Number("stars")!.Value, 1e-9);
@@ -47,6 +49,14 @@ public class StaticFactorTests
     [InlineData(40.9, 1)]
     public void Published_risks_fall_in_their_published_stars(double risk, int stars) =>
         Assert.Contains($"the band of {stars} of 5", Risk(Math.Log(13.25 / (risk / 100)) / 3.3760).Finding("band")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Below_what_any_stock_vehicle_had_neither_gives_a_star()
+    {
+        Assert.Null(Factor(1.4, 1.4, 0.8).Number("stars"));
+        Assert.DoesNotContain("star", Risk(0.875).Finding("band")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Equal("caution", Risk(0.875).Verdict("band"));
+    }
 
     [Theory]
     [InlineData(0.90)]

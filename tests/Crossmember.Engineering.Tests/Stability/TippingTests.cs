@@ -109,6 +109,20 @@ public class TippingTests
             Assert.Equal(2000 / 0.45359237 / 2, Bend(track, h, lifts - 1e-12, 0).Number("moved")!.Value, 1e-6);
         });
 
+    // As if rigid it is too good: what is not known may not reassure.
+    [Fact]
+    public void Without_the_lean_nothing_is_called_good()
+    {
+        Assert.Equal("caution", Slope(1.6, 0.6, 0, null).Verdict("angle"));
+        Assert.Equal("caution", Door.Run("stability.cornering", """{"total":"2000 kg","frontTrack":"1.6 m","rearTrack":"1.6 m","height":"0.6 m"}""").Verdict("slides-first"));
+        Assert.Equal("pass", Slope(1.6, 0.6, 0, 0.02).Verdict("angle"));
+    }
+
+    // A wheel of the stiffer axle may lift long before the whole side does.
+    [Fact]
+    public void The_first_wheel_that_lifts_decides() => Assert.Equal("caution", Door.Run("stability.cornering",
+        """{"total":"2000 kg","frontTrack":"1.6 m","rearTrack":"1.6 m","height":"0.6 m","shiftPerG":"0.02 m","firstWheel":0.7}""").Verdict("slides-first"));
+
     [Fact]
     public void A_tall_soft_vehicle_lifts_its_wheels_before_it_slides()
     {
