@@ -104,7 +104,7 @@ public sealed class ReportTests : IDisposable
     [Theory]
     [InlineData("report sheet packhorse.json --out s.docx", "end it in .pdf or .html")]
     [InlineData("report sheet --out s.pdf", "crossmember report sheet BUILD")]
-    [InlineData("report shet packhorse.json --out s.pdf", "one of: sheet, calculation")]
+    [InlineData("report shet packhorse.json --out s.pdf", "one of: sheet, mass, calculation")]
     [InlineData("report sheet packhorse.json --calculation tires.load --out s.pdf", "do not go with a sheet")]
     [InlineData("report calculation packhorse.json --out s.pdf", "--calculation ID")]
     [InlineData("report calculation packhorse.json --calculation tires.lod --out s.pdf", "tires.load")]
