@@ -139,6 +139,24 @@ public sealed partial class DemoShopTests : IDisposable
     }
 
     /// <summary>
+    /// By hand: 3100.8 lb on the front axle, 6896.5 N a wheel at 32 psi (220.63 kPa) and 0.7: 0.7 / 3 x 6896.5 x sqrt(6896.5 / 220630) = 284.50 N m, two of them 569.0.
+    /// 3.6 turns for 30.75 + 27.25 deg are 22.345 to 1; 569.0 / (22.345 x 0.55 x 0.2159 m) = 214.4 N. At full lock 38.1 - 15.875 cos 31 - 16.51 sin 31 = 16.0 mm are left.
+    /// </summary>
+    [Fact]
+    public void What_camper_winch_and_tires_do_to_the_steering_of_the_packhorse_is_found()
+    {
+        const string parking = "steering.hand-effort[condition=touring]/parking";
+        var heavy = Finding("packhorse", "working", parking);
+        Assert.Equal("caution", (string?)heavy["verdict"]);
+        Assert.Equal(214.4, (double)heavy["value"]!["value"]!, 0.5); // the load lies a little to one side
+        Assert.Equal("pass", (string?)Finding("packhorse", "as-found", parking)["verdict"]);
+        var gap = Finding("packhorse", "working", "steering.clearance/lock");
+        Assert.Equal("caution", (string?)gap["verdict"]);
+        Assert.Equal(15.99, (double)gap["value"]!["value"]!, 0.01);
+        Assert.Equal("pass", (string?)Finding("packhorse", "as-found", "steering.clearance/lock")["verdict"]);
+    }
+
+    /// <summary>
     /// What remains of a tall camper with everything under it put right: it stays tall,
     /// its winch wants a second part of rope and has no second try in its battery, and its front leaves work near what they may.
     /// </summary>
