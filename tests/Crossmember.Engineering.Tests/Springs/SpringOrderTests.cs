@@ -41,6 +41,30 @@ public class SpringOrderTests
         Assert.Equal(verdict, r.Verdict("rating"));
     }
 
+    // What the helper carries is no load of the main spring: 772 - 137 = 635 kg. Its share unknown, 772 kg is the most and 772 x 38 / 82 = 358 kg the least.
+    [Theory]
+    [InlineData(""","relief":"137 kg" """, 635, "630 kg", "fail")]
+    [InlineData(""","relief":"137 kg" """, 635, "700 kg", "pass")]
+    [InlineData(""","helperRate":"44 N/mm","wheelRate":"38 N/mm" """, 772, "700 kg", "unknown")]
+    [InlineData(""","helperRate":"44 N/mm","wheelRate":"38 N/mm" """, 772, "350 kg", "fail")]
+    [InlineData(""","helperRate":"44 N/mm","wheelRate":"38 N/mm" """, 772, "820 kg", "pass")]
+    public void The_helper_is_taken_off_the_main_spring(string helper, double carried, string rating, string verdict)
+    {
+        var r = Load($$""" "load":"1724 kg","unsprungMass":"180 kg","rating":"{{rating}}"{{helper}} """);
+        r.Gives("springLoad", carried, 1e-9);
+        Assert.Equal(verdict, r.Verdict("rating"));
+        Assert.Null(r.Number("reserve"));
+    }
+
+    [Fact]
+    public void A_helper_that_carries_more_than_there_is_is_refused()
+    {
+        var r = Load(""" "load":"500 kg","unsprungMass":"180 kg","rating":"800 kg","relief":"200 kg" """);
+        Assert.Equal("fail", r.Verdict("rating"));
+        Assert.Contains("more than there is", r.Finding("rating")["text"]!.GetValue<string>());
+        Assert.Null(r.Number("springLoad"));
+    }
+
     [Fact]
     public void Unsprung_parts_heavier_than_the_axle_are_refused()
     {
