@@ -44,14 +44,13 @@ internal static class SpringBindings
             [("rate", Spring + "measured-rate")], raises: []),
         Bind("springs.wheel-rate", ["axle"],
             [("axle", "{axle}"), ("springRate", Spring + "rate"), ("leafRate", "leaf.{axle}.rate"), ("installedRate", "leaf.{axle}.installed-rate"), ("coilRate", "coil.{axle}.rate"),
-             ("torsionRate", "torsion.{axle}.rate"), ("measuredRate", Spring + "measured-rate"), ("secondHeight", Spring + "second-height"), ("motionRatio", Ratio),
+             ("torsionRate", "torsion.{axle}.rate"), ("measuredRate", Spring + "measured-rate"), ("height", Spring + "height"), ("secondHeight", Spring + "second-height"),
+             ("motionRatio", Ratio),
              ("padRate", Spring + "pad-rate"), .. s_helper], [("rate", WheelRate)]),
         Bind("springs.loaded-radius", ["axle"], [("diameter", Axle + "tire-diameter"), ("measured", "wheel.{axle}.*.tire.loaded-radius")], [("radius", Radius)]),
-        Bind("springs.roll-stiffness", ["axle"], [("wheelRate", WheelRate), ("springBase", Spring + "base"), ("bar", Axle + "anti-roll-bar")],
-            [("rollStiffness", Axle + "roll-stiffness")]),
         Bind("springs.restore", ["axle"],
             [("loads", "axle.{axle}.*.load"), ("unsprungMass", Unsprung), ("tolerance", "duty.height-tolerance"), ("wheelRate", WheelRate), ("originalHeight", Original),
-             ("presentHeights", "axle.{axle}.*.ride-height"), ("leafRate", "leaf.{axle}.rate"), ("leaves", "leaf.{axle}.leaves"), ("fullLength", "leaf.{axle}.full-length"),
+             ("presentHeights", "axle.{axle}.*.ride-height"), ("presentRates", "axle.{axle}.*.carrying-rate"), ("leafRate", "leaf.{axle}.rate"), ("leaves", "leaf.{axle}.leaves"), ("fullLength", "leaf.{axle}.full-length"),
              ("thickness", "leaf.{axle}.thickness")]),
     ];
 
@@ -69,6 +68,9 @@ internal static class SpringBindings
              ("bumpRate", Axle + "bump-stop.rate"), ("bumpSquash", Axle + "bump-stop.squash"), ("droop", Spring + "droop"), ("loadedRadius", Radius), ("originalHeight", Original)],
             [("rideHeight", Here + "ride-height"), ("datumHeight", Here + "datum-height"), ("bumpTravel", Here + "bump-travel"), ("fullBumpTravel", Here + "full-bump-travel"), ("droopTravel", Here + "droop-travel"),
              ("springRate", Here + "spring-rate"), ("carryingRate", Carrying), ("relief", Relief)]),
+        Bind("springs.roll-stiffness", ["axle", "condition"],
+            [("wheelRate", WheelRate), ("springBase", Spring + "base"), ("bar", Axle + "anti-roll-bar"), ("carryingRate", Carrying), ("helperRate", "axle.{axle}.helper.rate")],
+            [("rollStiffness", Here + "roll-stiffness")]),
         Bind("springs.frequency", ["axle", "condition"],
             [("load", Load), ("unsprungMass", Unsprung), ("wheelRate", WheelRate), ("springRate", Here + "spring-rate"), ("tireRate", Axle + "tire-rate")],
             [("frequency", Here + "ride-frequency")]),
@@ -84,8 +86,9 @@ internal static class SpringBindings
              ("originalFront", "axle.front.original-ride-height"), ("originalRear", "axle.rear.original-ride-height")]),
         Bind("springs.body-roll", ["condition"],
             [("centerHeight", "mass.{condition}.center-height"), ("lateral", "duty.lateral"), .. Both("Load", ".{condition}.load"), .. Both("Unsprung", ".unsprung-mass"),
-             .. Both("Stiffness", ".roll-stiffness"), .. Both("RollCenter", ".roll-center-height"), .. Both("Track", ".track"), .. Both("Radius", ".loaded-radius")],
-            [("rollPerGee", "vehicle.{condition}.roll-per-g"), ("shiftPerGee", "vehicle.{condition}.shift-per-g")]),
+             .. Both("Stiffness", ".{condition}.roll-stiffness"), .. Both("RollCenter", ".roll-center-rise"), .. Both("DatumHeight", ".{condition}.datum-height"), .. Both("Track", ".track"),
+             .. Both("Radius", ".loaded-radius")],
+            [("rollPerGee", "vehicle.{condition}.roll-per-g"), ("shiftPerGee", "vehicle.{condition}.shift-per-g"), ("liftAt", "vehicle.{condition}.wheel-lift")]),
     ];
 
     private static (string, string)[] Both(string input, string key) => [("front" + input, "axle.front" + key), ("rear" + input, "axle.rear" + key)];

@@ -47,7 +47,7 @@ public sealed class RideHeight() : Calculation<RideHeight.Inputs, RideHeight.Res
                 ["load"] = "1600 kg", ["heightLoad"] = "1000 kg", ["height"] = "200 mm", ["wheelRate"] = "30 N/mm", ["helperRate"] = "20 N/mm", ["helperClearance"] = "40 mm",
                 ["bumpClearance"] = "60 mm", ["bumpRate"] = "100 N/mm", ["bumpSquash"] = "30 mm",
             },
-            new Dictionary<string, double> { ["rideHeight"] = 135.053, ["springRate"] = 150, ["carryingRate"] = 50, ["fullBumpTravel"] = 25.053, ["relief"] = 101.3186 }, 1e-5,
+            new Dictionary<string, double> { ["rideHeight"] = 135.053, ["springRate"] = 150, ["carryingRate"] = 50, ["fullBumpTravel"] = 25.0534, ["relief"] = 101.3186 }, 1e-5,
             "2942.0 N: 40 mm take 1200, 20 mm more take 1000, the other 742.0 N take 4.947 mm at 150 N/mm; 30 - 4.947; (2942.0 - 30 x 64.947) / 9.80665; by hand", Provenance.Derived),
     ],
     Cautions = [Stops, "At full bump and full droop look at tires, brake hoses, shafts and steering with your own eyes, springs off, on rated stands.", StoredEnergy, UBolts, Qualified],

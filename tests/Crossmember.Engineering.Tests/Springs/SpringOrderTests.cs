@@ -97,6 +97,23 @@ public class SpringOrderTests
         Assert.Contains(says, r.Finding("present")["text"]!.GetValue<string>());
     }
 
+    // 1724 kg and 889 kg, 220 kg unsprung, 100 mm: 42.7 N/mm loaded to 52.8 empty. 38.2 N/mm alone is too soft; with a helper it stands on 82.0 N/mm and loses 77 mm.
+    [Theory]
+    [InlineData("", "caution", "too soft")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "pass", "loses 77 mm")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"48 mm"} """, "caution", "100 mm were asked for")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"} """, "unknown", "tape it")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"42 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "too soft")]
+    [InlineData(""","presentRates":{"empty":"60 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "rides hard empty")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"38.2 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "too soft")]
+    public void A_present_helper_counts_where_it_touches(string now, string verdict, string says)
+    {
+        var r = Order($$""" "loads":{"empty":"889 kg","loaded":"1724 kg"},"unsprungMass":"220 kg","tolerance":"100 mm","wheelRate":"38.2 N/mm"{{now}} """);
+        r.Gives("softestForRide", 752 * Math.Pow(2.4 * Math.PI, 2) / 1000, 1e-6);
+        Assert.Equal(verdict, r.Verdict("present"));
+        Assert.Contains(says, r.Finding("present")["text"]!.GetValue<string>());
+    }
+
     [Fact]
     public void Where_no_single_rate_does_it_none_is_told()
     {
