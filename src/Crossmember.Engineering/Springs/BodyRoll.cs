@@ -14,11 +14,12 @@ namespace Crossmember.Engineering.Springs;
 public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(new()
 {
     Id = "springs.body-roll",
-    Version = 1,
+    Version = 2,
     Title = "Body roll in a bend",
     Purpose = "How far the vehicle leans with a camper or a rack on it, which axle holds it, and how hard it may be driven round a bend before an inside wheel goes light.",
-    Formula = "roll per g = ms g hr / (Kf + Kr - ms g hr), hr from the roll axis to the center of the sprung mass; load moved on an axle = (K roll + g (ms z + mu r)) / track per g",
-    Validity = "Steady bend on level ground, small angles, both wheels of each axle down, tires and frame taken as stiff: a soft tire and a twisting frame add to the lean, "
+    Formula = "roll per g = ms g hr / (Kf + Kr - ms g hr), hr from the roll axis to the center of the sprung mass, roll centers going up and down with the frame; load moved on an axle = (K roll + g (ms z + mu r)) / track per g",
+    Validity = "Roll centers sink with the frame, as the eyes of leaf springs do; a track bar's middle sinks half as far, so that the lean told is then somewhat too large for a sunk axle. "
+        + "Steady bend on level ground, small angles, both wheels of each axle down, tires and frame taken as stiff: a soft tire and a twisting frame add to the lean, "
         + "as do wind, ruts and a slope. A lifted wheel is not yet a rollover, but the figures end there.",
     Sources = ["Moments about the roll axis, derived (docs/derivations/springs.md)", "8 deg of lean per g: common practice, no source"],
     Checks =
@@ -30,8 +31,8 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
     Trends =
     [
         new("centerHeight", "rollPerGee", '+', 0.6, 1.1), new("frontStiffness", "rollPerGee", '-', 300, 3000), new("rearStiffness", "rollPerGee", '-', 300, 3000),
-        new("frontLoad", "rollPerGee", '+', 700, 1800), new("rearLoad", "rollPerGee", '+', 700, 2500), new("frontRollCenter", "rollPerGee", '-', 200, 600),
-        new("rearRollCenter", "rollPerGee", '-', 200, 600), new("frontTrack", "frontTransfer", '-', 1300, 1900), new("rearTrack", "rearTransfer", '-', 1300, 1900),
+        new("frontLoad", "rollPerGee", '+', 700, 1800), new("rearLoad", "rollPerGee", '+', 700, 2500), new("frontRollCenter", "rollPerGee", '-', -300, 100),
+        new("rearRollCenter", "rollPerGee", '-', -300, 100), new("frontDatumHeight", "rollPerGee", '-', 400, 800), new("rearDatumHeight", "rollPerGee", '-', 400, 800), new("frontTrack", "frontTransfer", '-', 1300, 1900), new("rearTrack", "rearTransfer", '-', 1300, 1900),
         new("lateral", "roll", '+', 0.1, 0.6),
     ],
     NoTrends =
@@ -44,7 +45,8 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
         new(new Dictionary<string, string>
             {
                 ["centerHeight"] = "0.9 m", ["frontLoad"] = "1200 kg", ["rearLoad"] = "1200 kg", ["frontUnsprung"] = "200 kg", ["rearUnsprung"] = "200 kg",
-                ["frontStiffness"] = "20000 N m/rad", ["rearStiffness"] = "20000 N m/rad", ["frontRollCenter"] = "0.5 m", ["rearRollCenter"] = "0.5 m",
+                ["frontStiffness"] = "20000 N m/rad", ["rearStiffness"] = "20000 N m/rad", ["frontRollCenter"] = "-100 mm", ["rearRollCenter"] = "-100 mm",
+                ["frontDatumHeight"] = "600 mm", ["rearDatumHeight"] = "600 mm",
                 ["frontTrack"] = "1.5 m", ["rearTrack"] = "1.5 m", ["frontRadius"] = "0.4 m", ["rearRadius"] = "0.4 m",
             },
             new Dictionary<string, double> { ["rollPerGee"] = 18.610, ["shiftPerGee"] = 135.33, ["roll"] = 7.444, ["frontShare"] = 50, ["frontTransfer"] = 331.3, ["liftAt"] = 0.7244 }, 0.0005,
@@ -58,7 +60,8 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
     ],
 })
 {
-    private const string HowTrack = "tape between the tread centers of the two tires", HowRadius = "tape from level ground to the hub center with the weight on",
+    private const string HowDatum = "tape from level ground to the frame datum at the axle, or know the ride height",
+        HowTrack = "tape between the tread centers of the two tires", HowRadius = "tape from level ground to the hub center with the weight on",
         HowStiffness = "comes from spring rate and spring base";
 
     /// <summary>Degrees per g; trucks lean 5 to 8. Common practice, no source.</summary>
@@ -73,8 +76,10 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
         [Input("unsprung mass of the rear axle", "kg", AtLeast = 0, High = 1500, Measure = UnsprungMass)] UnitsNet.Mass RearUnsprung,
         [Input("roll stiffness of the front axle", "N m/deg", MoreThan = 0, High = 10000, Measure = HowStiffness)] RotationalStiffness FrontStiffness,
         [Input("roll stiffness of the rear axle", "N m/deg", MoreThan = 0, High = 10000, Measure = HowStiffness)] RotationalStiffness RearStiffness,
-        [Input("height of the front roll center over the ground", "mm", AtLeast = 0, High = 1200, Measure = RollCenter)] Length FrontRollCenter,
-        [Input("height of the rear roll center over the ground", "mm", AtLeast = 0, High = 1200, Measure = RollCenter)] Length RearRollCenter,
+        [Input("front roll center over the frame datum; below it is negative", "mm", Low = -600, High = 400, Measure = RollCenter)] Length FrontRollCenter,
+        [Input("rear roll center over the frame datum; below it is negative", "mm", Low = -600, High = 400, Measure = RollCenter)] Length RearRollCenter,
+        [Input("frame datum over the ground at the front axle in this state of load", "mm", MoreThan = 0, High = 1500, Measure = HowDatum)] Length FrontDatumHeight,
+        [Input("frame datum over the ground at the rear axle in this state of load", "mm", MoreThan = 0, High = 1500, Measure = HowDatum)] Length RearDatumHeight,
         [Input("front track", "mm", MoreThan = 0, Low = 900, High = 2600, Measure = HowTrack)] Length FrontTrack,
         [Input("rear track", "mm", MoreThan = 0, Low = 900, High = 2600, Measure = HowTrack)] Length RearTrack,
         [Input("height of the front axle's center over the ground", "mm", MoreThan = 0, High = 800, Measure = HowRadius)] Length FrontRadius,
@@ -92,14 +97,16 @@ public sealed class BodyRoll() : Calculation<BodyRoll.Inputs, BodyRoll.Result>(n
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
-        RollingAxle front = new(x.FrontLoad.Kilograms, x.FrontUnsprung.Kilograms, x.FrontStiffness.NewtonMetersPerRadian, x.FrontRollCenter.Meters, x.FrontTrack.Meters, x.FrontRadius.Meters),
-            rear = new(x.RearLoad.Kilograms, x.RearUnsprung.Kilograms, x.RearStiffness.NewtonMetersPerRadian, x.RearRollCenter.Meters, x.RearTrack.Meters, x.RearRadius.Meters);
+        RollingAxle front = new(x.FrontLoad.Kilograms, x.FrontUnsprung.Kilograms, x.FrontStiffness.NewtonMetersPerRadian, x.FrontDatumHeight.Meters + x.FrontRollCenter.Meters, x.FrontTrack.Meters, x.FrontRadius.Meters),
+            rear = new(x.RearLoad.Kilograms, x.RearUnsprung.Kilograms, x.RearStiffness.NewtonMetersPerRadian, x.RearDatumHeight.Meters + x.RearRollCenter.Meters, x.RearTrack.Meters, x.RearRadius.Meters);
         if (front.Sprung <= 0 || rear.Sprung <= 0)
         {
             w.Answer("stable", Verdict.Fail, "The unsprung parts of an axle weigh as much as all its load: weigh both again.");
             return null;
         }
         var body = new RollBalance(front, rear, x.CenterHeight.Meters);
+        w.Line("zf", "frame datum + roll center", $"{x.FrontDatumHeight.Millimeters} + {x.FrontRollCenter.Millimeters}", 1000 * front.RollCenter, "mm");
+        w.Line("zr", "frame datum + roll center", $"{x.RearDatumHeight.Millimeters} + {x.RearRollCenter.Millimeters}", 1000 * rear.RollCenter, "mm");
         w.Line("hr", "(M h - mu r - ms z) / ms",
             $"({front.Load + rear.Load} x {body.CenterHeight} - {front.Unsprung} x {front.Radius} - {rear.Unsprung} x {rear.Radius} - {front.Sprung} x {front.RollCenter} - {rear.Sprung} x {rear.RollCenter}) / {body.Sprung}",
             1000 * body.Arm, "mm");

@@ -29,15 +29,19 @@ public sealed class Coil() : Calculation<Coil.Inputs, Coil.Result>(new()
     Checks =
     [
         new("dimensions", null, "Can these dimensions be of one spring?"),
-        new("solid", Sense.AtLeast, "Is there travel left before the coils touch?", "freeLength", "loads"),
-        new("stress", Sense.AtMost, "Is the stress in the wire within what its maker allows?", "loads", "stressLimit"),
+        new("solid", Sense.AtLeast, "Is there travel left before the coils touch?", "freeLength", "loads", "axleLoads"),
+        new("stress", Sense.AtMost, "Is the stress in the wire within what its maker allows?", "loads", "axleLoads", "stressLimit"),
     ],
     Trends =
     [
         new("wire", "rate", '+', 8, 20), new("outsideDiameter", "rate", '-', 80, 160), new("turns", "rate", '-', 5, 14), new("shearModulus", "rate", '+', 75, 82),
         new("freeLength", "travelLeft", '+', 350, 600), new("loads", "stress", '+', 50, 400),
     ],
-    NoTrends = [new("stressLimit", "only compared with the result")],
+    NoTrends =
+    [
+        new("stressLimit", "only compared with the result"), new("axleLoads", "another way to the loads"), new("unsprungMass", "taken off the loads on the axle"),
+        new("motionRatio", "turns loads at the wheel into loads at the spring"),
+    ],
     Examples =
     [
         new(new Dictionary<string, string> { ["wire"] = "14 mm", ["outsideDiameter"] = "114 mm", ["turns"] = "9", ["ends"] = "closed and ground" },
@@ -67,7 +71,11 @@ public sealed class Coil() : Calculation<Coil.Inputs, Coil.Result>(new()
         [Input("shear modulus", "GPa", MoreThan = 0, Low = 70, High = 85, Default = 79.3, Measure = HowToMeasureSprings.ShearModulus)] Pressure ShearModulus,
         [Input("free length", "mm", MoreThan = 0, High = 1000, Measure = HowFree)] Length? FreeLength,
         [Input("what one spring carries, in each state of load", "kg", AtLeast = 0, High = 5000, Measure = SpringLoads)] Members<UnitsNet.Mass>? Loads,
-        [Input("shear stress that the wire may carry", "MPa", MoreThan = 0, Low = 200, High = 1500, Measure = HowToMeasureSprings.StressLimit)] Pressure? StressLimit);
+        [Input("shear stress that the wire may carry", "MPa", MoreThan = 0, Low = 200, High = 1500, Measure = HowToMeasureSprings.StressLimit)] Pressure? StressLimit,
+        [Input("load on its axle, in each state of load, where what the spring carries is not given", "kg", MoreThan = 0, High = 10000, Measure = AxleLoad)] Members<UnitsNet.Mass>? AxleLoads,
+        [Input("mass of the unsprung parts of the axle", "kg", AtLeast = 0, High = 1500, Measure = HowToMeasureSprings.UnsprungMass)] UnitsNet.Mass? UnsprungMass,
+        [Input("travel of the spring over travel of the wheel; without it 1, as on a solid axle", MoreThan = 0, Low = 0.3, High = 1.2, Measure = HowToMeasureSprings.MotionRatio)]
+        Ratio? MotionRatio);
 
     public sealed record Result(
         [Output("mean diameter of the coils", "mm")] Length? MeanDiameter,
@@ -91,12 +99,20 @@ public sealed class Coil() : Calculation<Coil.Inputs, Coil.Result>(new()
         w.Line("Na", closed ? "turns - 2" : ground ? "turns - 1" : "turns", $"{Nt}", Na, "1");
         w.Line("k", "G d^4 / (8 D^3 Na)", $"{x.ShearModulus.Megapascals} x {1000 * d}^4 / (8 x {1000 * D}^3 x {Na})", k / 1000, "N/mm");
         if (C is < 3 or > 16) w.Caution($"Mean diameter over wire is {C:0.#}: outside 3 to 16 the formula strays and such springs are hard to wind.");
-        if (x.Loads is not { } loads) return new(Meters(D), Ratio.FromDecimalFractions(Na), Rate(k), Meters(solid), null, null);
+        if (Loaded(x) is not { } loads) return new(Meters(D), Ratio.FromDecimalFractions(Na), Rate(k), Meters(solid), null, null);
         var (name, load) = loads.Items.MaxBy(l => l.Value.Kilograms);
         double m = load.Kilograms, F = m * Gravity; // kg, N
         if (Past(x, w, name, m, F / k, solid) is not { } left || left < 0) return new(Meters(D), Ratio.FromDecimalFractions(Na),
             x.FreeLength is null ? Rate(k) : null, Meters(solid), null, x.FreeLength is null ? Pascals(Stressed(x, w, name, m, D, C)) : null);
         return new(Meters(D), Ratio.FromDecimalFractions(Na), Rate(k), Meters(solid), Meters(left), Pascals(Stressed(x, w, name, m, D, C)));
+    }
+
+    /// <summary>What one spring carries: given, or out of the loads on its axle, a helper's share not taken off.</summary>
+    private static Members<UnitsNet.Mass>? Loaded(Inputs x)
+    {
+        if (x.Loads is not null || x.AxleLoads is not { } axle) return x.Loads;
+        double unsprung = x.UnsprungMass?.Kilograms ?? 0, r = x.MotionRatio?.DecimalFractions ?? 1; // kg, -
+        return new(axle.Items.Select(i => (i.Name, UnitsNet.Mass.FromKilograms(Math.Max(0, i.Value.Kilograms - unsprung) / (2 * r)))));
     }
 
     /// <summary>Travel left (m), negative where the coils touch; null where the free length is not known.</summary>

@@ -58,7 +58,7 @@ public sealed class FlatRide() : Calculation<FlatRide.Inputs, FlatRide.Result>(n
             w.Line("rear", "1 / (1 / front - L / (1.5 v))", $"1 / (1 / {front} - {L.Meters} / (1.5 x {v.MetersPerSecond}))", meeting ?? double.NaN, "Hz");
         }
         w.AtLeast("rear-faster", ratio, 1, "1", $"The rear bounces at {rear:0.00} Hz, the front at {front:0.00} Hz: "
-            + (ratio < 1 ? "the slower rear makes the vehicle nod after a bump." : "the rear catches up after a bump."), "M. Olley, SAE, 1934", beyond: Verdict.Caution);
+            + (ratio < 1 ? "the slower rear makes the vehicle nod after a bump." : "the rear catches up after a bump."), "M. Olley, SAE, 1934, from memory", beyond: Verdict.Caution);
         return new(UnitsNet.Ratio.FromDecimalFractions(ratio), meeting is { } f ? Frequency.FromHertz(f) : null);
     }
 }

@@ -20,7 +20,7 @@ internal static class HowToMeasureSprings
         StressLimit = "ask the spring works for the stress that it allows in its steel at this load; do not guess it from hardness",
         ShearModulus = "take 79.3 GPa for steel", TireRate = "ask the tire's maker; or weigh the wheel at two loads and tape the hub height at each: about 1,400 lbf/in is usual",
         HelperRate = "work the helper out as a leaf pack by itself, or ask its maker", HelperClearance = "tape the gap between helper and its pads in the state in which the height was taped",
-        RollCenter = "of two leaf springs take the height of their eyes' line at the axle, of a track bar its height at the middle of the vehicle";
+        RollCenter = "from the frame datum at the axle, up positive: of two leaf springs to their eyes' line at the axle, of a track bar to its height at the middle of the vehicle";
 
     /// <summary>What goes wrong with a spring job is seldom the spring.</summary>
     public const string UBolts = "New U-bolts and nuts whenever a spring comes off: they stretch once and are never used again. Torque to the maker's figure, and again after 500 miles.",

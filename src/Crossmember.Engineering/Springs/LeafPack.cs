@@ -23,7 +23,7 @@ public sealed class LeafPack() : Calculation<LeafPack.Inputs, LeafPack.Result>(n
     Validity = "Leaves of one width and thickness in even steps, arch up to about a tenth of the span. The whole clamp is taken as stiff; with soft pads "
         + "only about two thirds of it is (from memory), which makes the spring a few per cent softer. Small quick movements meet friction between the leaves: "
         + "there the spring acts 1.1 to 1.5 times as stiff (common practice, no source), a dirty or rusted pack more. "
-        + "All of the load is put on the leaves, none on a helper.",
+        + "The loads are what the leaves alone carry: a helper's share is taken off before.",
     Sources =
     [
         "R. S. Khurmi and J. K. Gupta, A Textbook of Machine Design, chapter on springs, leaf springs, from memory, to be checked in the book",
@@ -45,7 +45,6 @@ public sealed class LeafPack() : Calculation<LeafPack.Inputs, LeafPack.Result>(n
     [
         new("stressLimit", "only compared with the result"), new("leaves", "whole leaves only; each one more adds to the rate"),
         new("fullLength", "whole leaves only; each graduated leaf made full length adds to the rate"),
-        new("helperRate", "not counted: what a helper takes off the leaves depends on where it touches"),
     ],
     Examples =
     [
@@ -85,10 +84,9 @@ public sealed class LeafPack() : Calculation<LeafPack.Inputs, LeafPack.Result>(n
         [Input("thickness of a leaf", "mm", MoreThan = 0, Low = 3, High = 25, Measure = HowThickness)] Length Thickness,
         [Input("modulus of elasticity", "GPa", MoreThan = 0, Low = 180, High = 220, Default = 206, Measure = "take 206 GPa for steel")] Pressure Modulus,
         [Input("leaves nipped, so that all share the stress; without an answer no", OneOf = ["yes", "no"], Measure = HowNip)] string? Nipped,
-        [Input("what one spring carries, in each state of load", "kg", AtLeast = 0, High = 5000, Measure = SpringLoads)] Members<UnitsNet.Mass>? Loads,
+        [Input("what the leaves of one spring carry, in each state of load, a helper's share taken off", "kg", AtLeast = 0, High = 5000, Measure = SpringLoads)] Members<UnitsNet.Mass>? Loads,
         [Input("arch of the unloaded spring", "mm", AtLeast = 0, High = 300, Measure = HowArch)] Length? FreeArch,
-        [Input("stress that the leaves may carry", "MPa", MoreThan = 0, Low = 200, High = 1200, Measure = StressLimit)] Pressure? StressLimit,
-        [Input("rate of a helper beside it", "N/mm", MoreThan = 0, High = 1000, Measure = HelperRate)] ForcePerLength? HelperRate);
+        [Input("stress that the leaves may carry", "MPa", MoreThan = 0, Low = 200, High = 1200, Measure = StressLimit)] Pressure? StressLimit);
 
     public sealed record Result(
         [Output("length that bends", "mm")] Length? EffectiveLength,
@@ -133,17 +131,15 @@ public sealed class LeafPack() : Calculation<LeafPack.Inputs, LeafPack.Result>(n
         var (name, load) = loads.Items.MaxBy(l => l.Value.Kilograms);
         double m = load.Kilograms, F = m * Gravity, mega = leaf.Stress(F, x.Nipped == "yes") / 1e6; // kg, N, MPa
         var nipped = x.Nipped == "yes";
-        var helped = x.HelperRate is null ? "" : " A helper takes part of this load: it is less in truth.";
         w.Line("stress", nipped ? "6 W Lh / (n b t^2)" : "18 W Lh / (b t^2 (2 ng + 3 nf))", $"W = {F / 2} N, Lh = {1000 * leaf.Half} mm", mega, "MPa");
         if (x.StressLimit is { } limit)
             w.AtMost("stress", mega, limit.Megapascals, "MPa", $"{m:0} kg on one spring ({name}) stresses its leaves to {mega:0} MPa; "
-                + $"{limit.Megapascals:0} MPa are allowed.{helped}", "spring maker's limit, as stated", watch: 0.9 * limit.Megapascals,
-                beyond: x.HelperRate is null ? Verdict.Fail : Verdict.Caution);
+                + $"{limit.Megapascals:0} MPa are allowed.", "spring maker's limit, as stated", watch: 0.9 * limit.Megapascals);
         if (x.FreeArch is not { } free) return (mega * 1e6, null);
         var left = free.Meters - (F / leaf.Rate); // m
         w.Line("arch", "free arch - F / k", $"{free.Millimeters} - {F} / {leaf.Rate / 1000}", 1000 * left, "mm");
         w.AtLeast("flat", 1000 * left, 0, "mm", left < 0
-            ? $"Under {m:0} kg ({name}) the spring is {-1000 * left:0} mm past flat: it is too soft or has sagged. Rate and stress still hold, but its travel and its length do not.{helped}"
+            ? $"Under {m:0} kg ({name}) the spring is {-1000 * left:0} mm past flat: it is too soft or has sagged. Rate and stress still hold, but its travel and its length do not."
             : $"Under {m:0} kg ({name}) the spring keeps {1000 * left:0} mm of arch.", Practice, beyond: Verdict.Caution);
         return (mega * 1e6, left);
     }

@@ -20,7 +20,7 @@ public sealed class RestoringRate() : Calculation<RestoringRate.Inputs, Restorin
         + "how many leaves that takes. Or the plain answer that no single rate does it.",
     Formula = "k >= (heaviest - lightest) g / (2 x tolerance); (2 pi x 1.2 Hz)^2 x heaviest sprung <= k <= (2 pi x 2 Hz)^2 x lightest sprung, each wheel",
     Validity = "Straight-line springs. Where the lowest rate for the height is above the highest for the ride, only a helper, a progressive or an adjustable spring does both. "
-        + "Leaf count and thickness are hints for the spring works: same length, width and steel.",
+        + "A present spring with a helper is held against them by the rates on which it stands empty and loaded and by the height that it loses between. Leaf count and thickness are hints for the spring works: same length, width and steel.",
     Sources = ["Rate and free vibration, derived (docs/derivations/springs.md)", "1.2 to 2 Hz: common practice, no source"],
     Checks = [new("one-rate", null, "Does one rate keep both height and ride?"), new("present", null, "Is the present rate such a one?", "wheelRate")],
     Trends =
@@ -30,7 +30,7 @@ public sealed class RestoringRate() : Calculation<RestoringRate.Inputs, Restorin
     ],
     NoTrends =
     [
-        new("loads", "the heaviest and the lightest pull apart"), new("wheelRate", "only compared with the result"), new("leafRate", "turns the rate found into leaves"),
+        new("presentRates", "only compared with the result"), new("loads", "the heaviest and the lightest pull apart"), new("wheelRate", "only compared with the result"), new("leafRate", "turns the rate found into leaves"),
         new("leaves", "whole leaves only"), new("fullLength", "whole leaves only"),
     ],
     Examples =
@@ -59,6 +59,8 @@ public sealed class RestoringRate() : Calculation<RestoringRate.Inputs, Restorin
         [Input("present spring rate at one wheel", "N/mm", MoreThan = 0, High = 1000, Measure = HowToMeasureSprings.WheelRate)] ForcePerLength? WheelRate,
         [Input("height over the axle center as it was built", "mm", Low = -300, High = 1000, Measure = "take it from the maker's handbook, or from an unaltered vehicle")] Length? OriginalHeight,
         [Input("height over the axle center now, in each state of load", "mm", Low = -300, High = 1000, Measure = HowToMeasureSprings.Height)] Members<Length>? PresentHeights,
+        [Input("rate at one wheel now with a helper as far as it touches, in each state of load", "N/mm", MoreThan = 0, High = 2000, Measure = "comes from the ride height")]
+        Members<ForcePerLength>? PresentRates,
         [Input("rate of the present leaf spring", "N/mm", MoreThan = 0, High = 1000, Measure = "measure the leaves")] ForcePerLength? LeafRate,
         [Input("its number of leaves", MoreThan = 0, Low = 1, High = 20, Measure = LeafPack.HowLeaves)] Ratio? Leaves,
         [Input("how many of them are of full length", AtLeast = 0, High = 5, Measure = LeafPack.HowFull)] Ratio? FullLength,
@@ -90,6 +92,8 @@ public sealed class RestoringRate() : Calculation<RestoringRate.Inputs, Restorin
         w.Line("k stiff", "(2 pi f)^2 m", $"(2 pi x {RideFrequency.Fastest})^2 x {(least - unsprung) / 2}", stiff / 1000, "N/mm");
         double? rate = low <= stiff ? Math.Sqrt(low * stiff) : null; // N/m
         Answer(x, w, low, stiff, forHeight > soft);
+        if (Staged(x, heaviest) is { } staged) Helped(x, w, staged, soft, stiff);
+        else if (x.WheelRate is { } present) Present(w, present.NewtonsPerMeter, low, stiff);
         var height = x.OriginalHeight?.Meters - ((most - least) * Gravity / (4 * rate)); // m
         var now = x.PresentHeights?.Items.Where(i => i.Name == heaviest).Select(i => (double?)i.Value.Meters).FirstOrDefault();
         var (leaves, thickness) = Leafed(x, rate);
@@ -106,13 +110,38 @@ public sealed class RestoringRate() : Calculation<RestoringRate.Inputs, Restorin
             ? $"From {low / 1000:0} N/mm to {stiff / 1000:0} N/mm at each wheel one spring keeps both height and ride."
             : $"No single rate does it: {(byHeight ? "the height" : "the ride loaded")} asks for {low / 1000:0} N/mm or more, the ride empty for {stiff / 1000:0} N/mm or less. "
                 + "A helper that touches later, a progressive spring or air does; or allow more height to be lost, or carry less.", null, null, Practice);
-        if (x.WheelRate is not { } present) return;
-        var k = present.NewtonsPerMeter;
-        var good = one && k >= low && k <= stiff;
+    }
+
+    /// <summary>One straight-line spring against the range for both.</summary>
+    private static void Present(Worksheet w, double k, double low, double stiff)
+    {
+        var good = k >= low && k <= stiff;
         w.Answer("present", good ? Verdict.Pass : Verdict.Caution, good ? $"The present {k / 1000:0.#} N/mm is such a rate."
+            : k < low && k > stiff ? $"The present {k / 1000:0.#} N/mm lies between, but no single rate does it."
             : k < low ? $"The present {k / 1000:0.#} N/mm is too soft: {low / 1000:0.#} N/mm or more keep it up."
-            : k > stiff ? $"The present {k / 1000:0.#} N/mm rides hard empty: {stiff / 1000:0.#} N/mm or less are usual."
-            : $"The present {k / 1000:0.#} N/mm lies between, but no single rate does it.", k / 1000, "N/mm", Practice);
+            : $"The present {k / 1000:0.#} N/mm rides hard empty: {stiff / 1000:0.#} N/mm or less are usual.", k / 1000, "N/mm", Practice);
+    }
+
+    /// <summary>Rates (N/m) at the lightest and at the heaviest load, and the height lost between (m), where a helper makes them differ.</summary>
+    private static (double Light, double Heavy, double? Lost)? Staged(Inputs x, string heaviest)
+    {
+        var lightest = x.Loads.Items.MinBy(l => l.Value.Kilograms).Name;
+        double? At(string name) => x.PresentRates?.Items.Where(i => i.Name == name).Select(i => (double?)i.Value.NewtonsPerMeter).FirstOrDefault();
+        double? Height(string name) => x.PresentHeights?.Items.Where(i => i.Name == name).Select(i => (double?)i.Value.Meters).FirstOrDefault();
+        return At(lightest) is { } light && At(heaviest) is { } heavy && heavy > 1.001 * light ? (light, heavy, Height(lightest) - Height(heaviest)) : null;
+    }
+
+    /// <summary>A spring whose helper touches in between: height by what it loses, ride by the rate on which it stands.</summary>
+    private static void Helped(Inputs x, Worksheet w, (double Light, double Heavy, double? Lost) now, double soft, double stiff)
+    {
+        var both = $"{now.Light / 1000:0.#} N/mm empty and {now.Heavy / 1000:0.#} N/mm loaded with its helper";
+        var sinks = now.Lost > x.Tolerance.Meters + 1e-6;
+        var (verdict, text) = sinks ? (Verdict.Caution, $"The present spring, {both}, loses {1000 * now.Lost:0} mm of height; {x.Tolerance.Millimeters:0} mm were asked for.")
+            : now.Heavy < soft ? (Verdict.Caution, $"The present {both} is too soft: {soft / 1000:0.#} N/mm or more ride well loaded.")
+            : now.Light > stiff ? (Verdict.Caution, $"The present {both} rides hard empty: {stiff / 1000:0.#} N/mm or less are usual.")
+            : now.Lost is { } lost ? (Verdict.Pass, $"The present spring, {both}, loses {1000 * lost:0} mm of height and rides as such vehicles do.")
+            : (Verdict.Unknown, $"The present spring, {both}, rides as such vehicles do; its height loaded is not known: tape it empty and loaded.");
+        w.Answer("present", verdict, text, now.Heavy / 1000, "N/mm", Practice);
     }
 
     /// <summary>Whole leaves of the present thickness, and thickness (m) at the present number, for a rate.</summary>

@@ -21,7 +21,7 @@ public sealed class WheelRate() : Calculation<WheelRate.Inputs, WheelRate.Result
     Formula = "k = r^2 / (1 / (leaf + coil + torsion) + 1 / pad), r = travel of the spring / travel of the wheel; a stated rate of the spring, else the one "
         + "measured from two heights, beats the dimensions",
     Validity = "Both wheels going up together, the tire not counted. A rate measured on the vehicle is taken as it is: motion ratio, pads and shackles are already in "
-        + "it. A helper that touches later counts in the ride height, not here.",
+        + "it. A helper that touches later counts in the ride height, not here; a rate weighed across its first touch has part of it in it and is left out.",
     Sources = ["Springs in parallel and in series, virtual work, derived (docs/derivations/springs.md)", "20 % between two ways to the rate: common practice, no source"],
     Checks = [new("known", null, "Is the rate known, and do all ways to it agree?")],
     Either = ["springRate", "measuredRate", "leafRate", "coilRate", "torsionRate"],
@@ -31,7 +31,11 @@ public sealed class WheelRate() : Calculation<WheelRate.Inputs, WheelRate.Result
         new("torsionRate", "rate", '+', 10, 100), new("measuredRate", "rate", '+', 10, 300), new("motionRatio", "rate", '+', 0.4, 1), new("padRate", "rate", '+', 200, 5000),
         new("helperRate", "rate", '+', 10, 200),
     ],
-    NoTrends = [new("secondHeight", "only tells that a rate should have come out of the weighing"), new("helperClearance", "decides whether the helper counts")],
+    NoTrends =
+    [
+        new("height", "only tells whether the helper touched between the heights"), new("secondHeight", "only tells that a rate should have come out of the weighing, and before the helper touched"),
+        new("helperClearance", "decides whether the helper counts"),
+    ],
     Examples =
     [
         new(new Dictionary<string, string> { ["axle"] = "front", ["coilRate"] = "60 N/mm", ["motionRatio"] = "0.7" },
@@ -61,7 +65,8 @@ public sealed class WheelRate() : Calculation<WheelRate.Inputs, WheelRate.Result
         [Input("rate of the coil spring from its dimensions", "N/mm", MoreThan = 0, High = 1000, Measure = "measure the coil")] ForcePerLength? CoilRate,
         [Input("rate of the torsion bar at its arm's end", "N/mm", MoreThan = 0, High = 1000, Measure = "measure bar and arm")] ForcePerLength? TorsionRate,
         [Input("rate at the wheel measured from two heights", "N/mm", MoreThan = 0, High = 1000, Measure = "weigh the axle and tape the frame over it twice")] ForcePerLength? MeasuredRate,
-        [Input("second height, under the heavier load", "mm", Measure = Height)] Length? SecondHeight,
+        [Input("first height, under the lighter load", "mm", Measure = HowToMeasureSprings.Height)] Length? Height,
+        [Input("second height, under the heavier load", "mm", Measure = HowToMeasureSprings.Height)] Length? SecondHeight,
         [Input("travel of the spring over travel of the wheel; without it 1, as on a solid axle", MoreThan = 0, Low = 0.3, High = 1.2, Measure = HowToMeasureSprings.MotionRatio)]
         Ratio? MotionRatio,
         [Input("rate of the pad under one spring", "N/mm", MoreThan = 0, Measure = "ask the pad's maker; leave it out for thin or steel pads")] ForcePerLength? PadRate,
@@ -77,7 +82,14 @@ public sealed class WheelRate() : Calculation<WheelRate.Inputs, WheelRate.Result
             w.Answer("known", Verdict.Fail, "The two weighed heights give no rate: the heavier load does not stand lower. Bounce the vehicle and tape and weigh both again.");
             return new((ForcePerLength?)null);
         }
-        var ways = Ways(x, w);
+        // The helper counts in the ride height from its first touch on: in the measured rate it would count twice.
+        var across = x.MeasuredRate is not null && x.HelperRate is not null && x.HelperClearance?.Meters > 0 && x.Height?.Meters - x.SecondHeight?.Meters > x.HelperClearance?.Meters + 1e-6 ? Across(x) : "";
+        var ways = Ways(x, w, across.Length == 0);
+        if (ways.Count == 0 && across.Length > 0)
+        {
+            w.Answer("known", Verdict.Unknown, $"Not known: {across}");
+            return new((ForcePerLength?)null);
+        }
         if (ways.Count == 0)
         {
             w.Answer("known", Verdict.Unknown, $"Not known: nothing says how stiff the springs of the {x.Axle} axle are ({WheelRate0}).");
@@ -86,21 +98,25 @@ public sealed class WheelRate() : Calculation<WheelRate.Inputs, WheelRate.Result
         if (x.HelperRate is not null && x.HelperClearance is null) w.Caution("The helper is left out: tape the gap until it touches.");
         var (name, k) = ways[0];
         var far = ways.Skip(1).Where(o => Math.Abs(o.Rate - k) > Apart * k).Select(o => $"{o.Name} gives {o.Rate / 1000:0.#} N/mm").ToList();
-        w.Answer("known", far.Count > 0 ? Verdict.Caution : Verdict.Pass, far.Count > 0
+        w.Answer("known", far.Count > 0 || across.Length > 0 ? Verdict.Caution : Verdict.Pass, far.Count > 0
             ? $"{k / 1000:0.#} N/mm at the wheel by {name}, but {string.Join(" and ", far)}: measure again, or find out why."
+            : across.Length > 0 ? $"{k / 1000:0.#} N/mm at the wheel, by {name}; {across}"
             : $"{k / 1000:0.#} N/mm at the wheel, by {name}.", k / 1000, "N/mm", far.Count > 0 ? Practice : null);
         return new(Rate(k));
     }
 
     private const string WheelRate0 = HowToMeasureSprings.WheelRate;
 
+    private static string Across(Inputs x) => $"the two heights, {(x.Height - x.SecondHeight)!.Value.Millimeters:0} mm apart, were weighed across the helper, which touches after "
+        + $"{x.HelperClearance!.Value.Millimeters:0} mm. Weigh and tape again with less load, before it touches.";
+
     /// <summary>Every way to the rate at the wheel (N/m) that the inputs allow, the one that counts first.</summary>
-    private static List<(string Name, double Rate)> Ways(Inputs x, Worksheet w)
+    private static List<(string Name, double Rate)> Ways(Inputs x, Worksheet w, bool weighed)
     {
         double r = x.MotionRatio?.DecimalFractions ?? 1, helper = x.HelperClearance?.Meters == 0 ? x.HelperRate?.NewtonsPerMeter ?? 0 : 0; // -, N/m
         var ways = new List<(string, double)>();
         if (x.SpringRate is { } stated) ways.Add(("the stated rate of the spring", AtWheel(stated.NewtonsPerMeter)));
-        if (x.MeasuredRate is { } measured) ways.Add(("the two weighed heights", measured.NewtonsPerMeter));
+        if (weighed && x.MeasuredRate is { } measured) ways.Add(("the two weighed heights", measured.NewtonsPerMeter));
         var dimensions = (x.InstalledRate ?? x.LeafRate)?.NewtonsPerMeter + (x.CoilRate?.NewtonsPerMeter ?? 0) + (x.TorsionRate?.NewtonsPerMeter ?? 0)
             ?? (x.CoilRate?.NewtonsPerMeter + (x.TorsionRate?.NewtonsPerMeter ?? 0)) ?? x.TorsionRate?.NewtonsPerMeter;
         if (dimensions is { } sum) ways.Add(("the dimensions of the spring", AtWheel(sum)));

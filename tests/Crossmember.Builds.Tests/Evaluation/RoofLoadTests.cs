@@ -23,8 +23,8 @@ public sealed class RoofLoadTests
         ("mass.C.total", 1), ("mass.C.center-z", 1), ("axle.front.C.load", 1), ("axle.rear.C.load", 1),
         ("wheel.front.left.C.load", 1), ("wheel.front.right.C.load", 1), ("wheel.rear.left.C.load", 1), ("wheel.rear.right.C.load", 1),
         ("axle.front.C.ride-height", -1), ("axle.rear.C.ride-height", -1), ("axle.front.C.datum-height", -1), ("axle.rear.C.datum-height", -1),
-        ("axle.front.C.bump-travel", -1), ("axle.rear.C.bump-travel", -1), ("axle.front.C.droop-travel", 1), ("axle.rear.C.droop-travel", 1), ("axle.front.C.spring-load", 1), ("axle.rear.C.spring-load", 1),
-        ("vehicle.C.roll-per-g", 1), ("vehicle.C.shift-per-g", 1), ("stability.C.static-factor", -1), ("stability.C.side-slope", -1),
+        ("axle.front.C.bump-travel", -1), ("axle.rear.C.bump-travel", -1), ("axle.front.C.full-bump-travel", -1), ("axle.rear.C.full-bump-travel", -1), ("axle.front.C.droop-travel", 1), ("axle.rear.C.droop-travel", 1), ("axle.front.C.spring-load", 1), ("axle.rear.C.spring-load", 1),
+        ("vehicle.C.roll-per-g", 1), ("vehicle.C.shift-per-g", 1), ("vehicle.C.wheel-lift", -1), ("stability.C.static-factor", -1), ("stability.C.side-slope", -1),
         ("steering.C.kingpin-torque", 1), ("recovery.C.pull", 1), ("recovery.C.pull-high", 1),
     ];
 

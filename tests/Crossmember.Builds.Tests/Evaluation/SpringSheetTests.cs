@@ -55,6 +55,19 @@ public sealed class SpringSheetTests
         Assert.All(["helper.rate", "helper.clearance", "spring.pad-rate", "spring.motion-ratio"], key => Assert.DoesNotContain("axle.{axle}." + key, asked));
     }
 
+    // The 7-leaf pack of 196.2 N/mm reaches 260 MPa at 486.6 kg (326.9 MPa at 611.8 kg) and carries 497.7 kg, taped at 450. A helper takes what its gap lets it, no more.
+    [Theory]
+    [InlineData(""","axle.rear.helper.rate":"1 N/mm" """, Verdict.Fail)]
+    [InlineData(""","axle.rear.helper.rate":"100 N/mm" """, Verdict.Unknown)]
+    [InlineData(""","axle.rear.helper.rate":"100 N/mm","axle.rear.helper.clearance":"5 mm" """, Verdict.Fail)]
+    [InlineData(""","axle.rear.helper.rate":"100 N/mm","axle.rear.helper.clearance":"0.5 mm" """, Verdict.Caution)]
+    public void A_leaf_beside_a_helper_is_judged_by_its_own_share(string helper, Verdict verdict)
+    {
+        var sheet = Vehicle($$"""{{Leaf}},"leaf.rear.stress-limit":"260 MPa","axle.rear.spring.height":"200 mm","axle.rear.spring.height-load":"1085 kg","axle.rear.unsprung-mass":"185 kg"{{helper}} """,
+            governs: """ "governs":["leaf.rear"],""");
+        Assert.Equal(verdict, Verdicts(sheet)["springs.leaf-load[condition=loaded,leaf=rear]/stress"]);
+    }
+
     [Fact]
     public void Coils_at_one_end_and_bars_at_the_other_by_their_own_keys()
     {
@@ -123,13 +136,18 @@ public sealed class SpringSheetTests
     {
         var sheet = Vehicle($$"""
             {{Heights}},"axle.rear.spring.rate":"30 N/mm","axle.rear.helper.rate":"20 N/mm","axle.rear.helper.clearance":"10 mm","axle.rear.unsprung-mass":"185 kg",
-            "axle.rear.bump-stop.clearance":"60 mm"
+            "axle.rear.bump-stop.clearance":"60 mm","axle.rear.bump-stop.squash":"25 mm"
             """);
         Assert.Equal(30, Opened.Told(sheet, "axle.rear.empty.spring-rate"), 1e-9);
         Assert.Equal(50, Opened.Told(sheet, "axle.rear.loaded.spring-rate"), 1e-9);
         // 467.7 N a wheel: 300 N in the first 10 mm, 167.7 / 50 = 3.36 mm more.
         Assert.Equal(200 - 13.355, Opened.Told(sheet, "axle.rear.loaded.ride-height"), 0.005);
         Assert.Equal(60 - 13.355, Opened.Told(sheet, "axle.rear.loaded.bump-travel"), 0.005);
+        Assert.Equal(60 + 25 - 13.355, Opened.Told(sheet, "axle.rear.loaded.full-bump-travel"), 0.005);
+        Assert.Equal(50, Opened.Told(sheet, "axle.rear.loaded.carrying-rate"), 1e-9);
+        // 20 N/mm x 3.355 mm = 67.1 N = 6.84 kg; (1085 + 95.39 - 185) / 2 = 497.7 kg less that.
+        Assert.Equal(6.84, Opened.Told(sheet, "axle.rear.loaded.spring-relief"), 0.01);
+        Assert.Equal(497.695 - 6.842, Opened.Told(sheet, "axle.rear.loaded.spring-load"), 0.01);
         Assert.Equal(Verdict.Caution, Verdicts(sheet)["springs.ride-height[axle=rear,condition=loaded]/travel"]);
     }
 

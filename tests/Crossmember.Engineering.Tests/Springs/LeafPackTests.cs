@@ -82,16 +82,6 @@ public class LeafPackTests
         Assert.Equal("pass", Of(With("no", $"{at * 0.85:R}")).Verdict("stress"));
     }
 
-    // What a helper takes is not known here: the figure is then an upper bound, which can pass a spring and cannot fail it.
-    [Fact]
-    public void With_a_helper_the_stress_is_an_upper_bound()
-    {
-        var r = Of($$"""{{Pack}},"thickness":"9 mm","stressLimit":"300 MPa","helperRate":"40 N/mm","loads":{"a":"611.8297 kg"}""");
-        r.Gives("stress", 326.9, 0.05);
-        Assert.Equal("caution", r.Verdict("stress"));
-        Assert.Contains("less in truth", r.Finding("stress")["text"]!.GetValue<string>());
-    }
-
     [Fact]
     public void A_spring_pushed_past_flat_is_told_and_never_silently_passed()
     {

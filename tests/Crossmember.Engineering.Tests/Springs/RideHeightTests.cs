@@ -32,6 +32,9 @@ public class RideHeightTests
             var r = Of(1000 + kg, 1000, 250, k, $$""","helperRate":"{{kh:R}} N/mm","helperClearance":"{{ch:R}} mm","bumpClearance":"{{cs:R}} mm","bumpRate":"{{ks:R}} N/mm" """);
             r.Gives("rideHeight", 250 - low, 1e-6);
             r.Gives("bumpTravel", Math.Max(0, cs - low), 1e-6);
+            Assert.Null(r.Number("fullBumpTravel"));
+            r.Gives("relief", ((kh * Math.Max(0, low - ch)) + (ks * Math.Max(0, low - cs))) / 9.80665, 1e-6);
+            r.Gives("carryingRate", low > ch ? k + kh : k, 1e-9);
             Assert.Equal((Force(low + 1e-4) - Force(low - 1e-4)) / 2e-4, r.Number("springRate")!.Value, Math.Abs(low - ch) < 2e-4 || Math.Abs(low - cs) < 2e-4 ? ks + kh : 1e-3);
             Assert.Equal(low > cs ? "fail" : cs - low < 50 ? "caution" : "pass", r.Verdict("travel"));
         }, iter: 200);
@@ -63,6 +66,38 @@ public class RideHeightTests
         Assert.Equal(verdict, r.Verdict("travel"));
         Assert.Equal(told, r.Number("rideHeight") is not null);
         if (!told) Assert.Contains("solid", r.Finding("travel")["text"]!.GetValue<string>());
+    }
+
+    // Full bump is where the stop is solid: 60 + 30 mm of gap and squash less 367.1 kg x g / 2 / 30 N/mm = 60 mm leave 30; derived.
+    [Theory]
+    [InlineData(0, 90)]
+    [InlineData(100, 73.656)]
+    [InlineData(400, 28.759)]
+    public void Full_bump_lies_behind_the_stop(double more, double left) =>
+        Of(1000 + more, 1000, 200, 30, ""","bumpClearance":"60 mm","bumpRate":"100 N/mm","bumpSquash":"30 mm" """).Gives("fullBumpTravel", left, 0.001);
+
+    // 1200 kg more press a stop of 30 mm solid at 90 mm: the spring took 2700 N of 5884 N, 324.7 kg are on the stop; by hand.
+    [Fact]
+    public void What_a_solid_stop_carries_is_not_on_the_spring() =>
+        Of(2200, 1000, 200, 30, ""","bumpClearance":"60 mm","bumpRate":"100 N/mm","bumpSquash":"30 mm" """).Gives("relief", 600 - (2700 / 9.80665), 1e-6);
+
+    [Theory]
+    [InlineData(""","helperRate":"20 N/mm" """, null)] // its gap unknown
+    [InlineData(""","helperRate":"20 N/mm","helperClearance":"0 mm" """, 20.0)] // 50 kg a wheel on 50 N/mm, of which 20 are the helper's
+    [InlineData("", 0.0)]
+    public void What_helps_the_spring_is_told_where_it_is_known(string helper, double? relief)
+    {
+        var told = Of(1100, 1000, 200, 50, helper).Number("relief");
+        if (relief is null) Assert.Null(told);
+        else Assert.Equal(relief.Value, told!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void At_a_gap_of_nothing_it_rests_on_the_stop_and_is_not_pressed_in()
+    {
+        var text = Of(1000, 1000, 200, 30, ""","bumpClearance":"0 mm","bumpRate":"100 N/mm","bumpSquash":"30 mm" """).Finding("travel")["text"]!.GetValue<string>();
+        Assert.Contains("rests on the bump stop: no travel", text);
+        Assert.DoesNotContain("-0", text);
     }
 
     [Fact]

@@ -24,6 +24,25 @@ public class RollTests
         Assert.Equal(bar / r.Number("rollStiffness")!.Value, r.Number("barShare")!.Value / 100, 1e-9);
     }, iter: 40);
 
+    // With the helper engaged the axle holds 82.0 N/mm, not 38.2: the stop's rate does not count, and where nobody knows it is said.
+    [Fact]
+    public void A_helper_that_touches_holds_the_body_too()
+    {
+        double Stiffness(string more) => Door.Run("springs.roll-stiffness", $$"""{"wheelRate":"38.2 N/mm","springBase":"1.1176 m"{{more}} }""").Number("rollStiffness")!.Value;
+        Assert.Equal(38200 * 1.1176 * 1.1176 / 2 * Math.PI / 180, Stiffness(""), 1e-6);
+        Assert.Equal(82000 * 1.1176 * 1.1176 / 2 * Math.PI / 180, Stiffness(""","carryingRate":"82 N/mm","helperRate":"43.8 N/mm" """), 1e-6);
+        Assert.Contains("left out", Door.Run("springs.roll-stiffness", """{"wheelRate":"38.2 N/mm","springBase":"1.1 m","helperRate":"43.8 N/mm"}""")["cautions"]!.ToJsonString());
+    }
+
+    // Sunk by its springs, the frame takes the roll center down with it: only the sum of both counts, and lower means more lean.
+    [Fact]
+    public void Roll_centers_go_with_the_frame() => s_trucks.Sample(t =>
+    {
+        if (t.Run().Number("roll") is not { } lean) return;
+        (t with { Sunk = 0.08 }).Run().Gives("roll", lean, 1e-9 * Math.Max(1, Math.Abs(lean)));
+        if ((t with { RollCenter = t.RollCenter - 0.05 }).Run().Number("roll") is { } lower) Assert.True(lower > lean);
+    }, iter: 30);
+
     private static readonly Gen<Truck> s_trucks =
         Gen.Select(Gen.Double[700, 1600], Gen.Double[700, 2200], Gen.Double[300, 1500], Gen.Double[300, 1500], Gen.Double[0.6, 1.1], Gen.Double[1.3, 1.8], Gen.Double[0.25, 0.55])
             .Select(t => new Truck(t.Item1, t.Item2, t.Item3, t.Item4, t.Item5, t.Item6, t.Item7));
@@ -107,13 +126,15 @@ public class RollTests
     /// <param name="RollCenter">m, of both axles; unsprung 200 kg at 0.4 m each.</param>
     private sealed record Truck(double Front, double Rear, double FrontStiffness, double RearStiffness, double Height, double Track, double RollCenter)
     {
+        public double Sunk { get; init; }
+
         public double Sprung => Front + Rear - 400;
 
         public double Arm => ((((Front + Rear) * Height) - (400 * 0.4)) / Sprung) - RollCenter;
 
         public JsonObject Run(double lateral = 0.4) => Door.Run("springs.body-roll", $$"""
             {"centerHeight":"{{Height:R}} m","frontLoad":"{{Front:R}} kg","rearLoad":"{{Rear:R}} kg","frontUnsprung":"200 kg","rearUnsprung":"200 kg","lateral":"{{lateral:R}}",
-             "frontStiffness":"{{FrontStiffness:R}} N m/deg","rearStiffness":"{{RearStiffness:R}} N m/deg","frontRollCenter":"{{RollCenter:R}} m","rearRollCenter":"{{RollCenter:R}} m",
+             "frontStiffness":"{{FrontStiffness:R}} N m/deg","rearStiffness":"{{RearStiffness:R}} N m/deg","frontRollCenter":"{{1000 * (RollCenter - 0.6):R}} mm","rearRollCenter":"{{1000 * (RollCenter - 0.6 - Sunk):R}} mm","frontDatumHeight":"600 mm","rearDatumHeight":"{{600 + (1000 * Sunk):R}} mm",
              "frontTrack":"{{Track:R}} m","rearTrack":"{{Track:R}} m","frontRadius":"0.4 m","rearRadius":"0.4 m"}
             """);
     }

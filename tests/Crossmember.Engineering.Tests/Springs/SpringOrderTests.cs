@@ -41,6 +41,30 @@ public class SpringOrderTests
         Assert.Equal(verdict, r.Verdict("rating"));
     }
 
+    // What the helper carries is no load of the main spring: 772 - 137 = 635 kg. Its share unknown, 772 kg is the most and 772 x 38 / 82 = 358 kg the least.
+    [Theory]
+    [InlineData(""","relief":"137 kg" """, 635, "630 kg", "fail")]
+    [InlineData(""","relief":"137 kg" """, 635, "700 kg", "pass")]
+    [InlineData(""","helperRate":"44 N/mm","wheelRate":"38 N/mm" """, 772, "700 kg", "unknown")]
+    [InlineData(""","helperRate":"44 N/mm","wheelRate":"38 N/mm" """, 772, "350 kg", "fail")]
+    [InlineData(""","helperRate":"44 N/mm","wheelRate":"38 N/mm" """, 772, "820 kg", "pass")]
+    public void The_helper_is_taken_off_the_main_spring(string helper, double carried, string rating, string verdict)
+    {
+        var r = Load($$""" "load":"1724 kg","unsprungMass":"180 kg","rating":"{{rating}}"{{helper}} """);
+        r.Gives("springLoad", carried, 1e-9);
+        Assert.Equal(verdict, r.Verdict("rating"));
+        Assert.Null(r.Number("reserve"));
+    }
+
+    [Fact]
+    public void A_helper_that_carries_more_than_there_is_is_refused()
+    {
+        var r = Load(""" "load":"500 kg","unsprungMass":"180 kg","rating":"800 kg","relief":"200 kg" """);
+        Assert.Equal("fail", r.Verdict("rating"));
+        Assert.Contains("more than there is", r.Finding("rating")["text"]!.GetValue<string>());
+        Assert.Null(r.Number("springLoad"));
+    }
+
     [Fact]
     public void Unsprung_parts_heavier_than_the_axle_are_refused()
     {
@@ -69,6 +93,23 @@ public class SpringOrderTests
     public void The_present_rate_is_held_against_them(double rate, string verdict, string says)
     {
         var r = Order($$"""{{Wanted}},"wheelRate":"{{rate}} N/mm" """);
+        Assert.Equal(verdict, r.Verdict("present"));
+        Assert.Contains(says, r.Finding("present")["text"]!.GetValue<string>());
+    }
+
+    // 1724 kg and 889 kg, 220 kg unsprung, 100 mm: 42.7 N/mm loaded to 52.8 empty. 38.2 N/mm alone is too soft; with a helper it stands on 82.0 N/mm and loses 77 mm.
+    [Theory]
+    [InlineData("", "caution", "too soft")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "pass", "loses 77 mm")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"48 mm"} """, "caution", "100 mm were asked for")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"} """, "unknown", "tape it")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"42 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "too soft")]
+    [InlineData(""","presentRates":{"empty":"60 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "rides hard empty")]
+    [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"38.2 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "too soft")]
+    public void A_present_helper_counts_where_it_touches(string now, string verdict, string says)
+    {
+        var r = Order($$""" "loads":{"empty":"889 kg","loaded":"1724 kg"},"unsprungMass":"220 kg","tolerance":"100 mm","wheelRate":"38.2 N/mm"{{now}} """);
+        r.Gives("softestForRide", 752 * Math.Pow(2.4 * Math.PI, 2) / 1000, 1e-6);
         Assert.Equal(verdict, r.Verdict("present"));
         Assert.Contains(says, r.Finding("present")["text"]!.GetValue<string>());
     }

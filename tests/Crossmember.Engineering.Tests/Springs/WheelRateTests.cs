@@ -58,6 +58,22 @@ public class WheelRateTests
         Assert.Contains(r["cautions"]!.AsArray(), c => c!.GetValue<string>().Contains("helper is left out", StringComparison.Ordinal));
     }
 
+    // 60 mm between the heights and a helper that touches after 50: 10 mm of it are in the rate weighed, and ride height would count it once more.
+    [Theory]
+    [InlineData("140 mm", "", null, "unknown", "weighed across the helper")]
+    [InlineData("140 mm", ""","leafRate":"30 N/mm" """, 30.0, "caution", "weighed across the helper")]
+    [InlineData("140 mm", ""","springRate":"31 N/mm" """, 31.0, "caution", "weighed across the helper")]
+    [InlineData("150 mm", "", 38.0, "pass", "by the two weighed heights")]
+    [InlineData("165 mm", "", 38.0, "pass", "by the two weighed heights")]
+    public void A_rate_weighed_across_the_helper_is_left_out(string second, string more, double? rate, string verdict, string says)
+    {
+        var r = Of($$""" "measuredRate":"38 N/mm","height":"200 mm","secondHeight":"{{second}}","helperRate":"20 N/mm","helperClearance":"50 mm"{{more}} """);
+        Assert.Equal(verdict, r.Verdict("known"));
+        Assert.Contains(says, r.Finding("known")["text"]!.GetValue<string>());
+        if (rate is { } k) r.Gives("rate", k, 1e-9);
+        else Assert.Null(r.Number("rate"));
+    }
+
     [Fact]
     public void Nothing_known_says_what_to_measure()
     {
