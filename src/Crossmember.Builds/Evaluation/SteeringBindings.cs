@@ -37,7 +37,7 @@ internal static class SteeringBindings
     private static IEnumerable<Binding> Effort() =>
     [
         Bind("steering.parking-effort", ["condition"],
-            [("loads", "wheel.front.*.{condition}.load"), ("pressure", Front + "tire-pressure"), ("grip", "duty.grip")], [("torque", "steering.{condition}.kingpin-torque")]),
+            [("loads", "wheel.front.*.{condition}.load"), ("pressure", Front + "tire-pressure"), ("grip", "duty.parking-grip")], [("torque", "steering.{condition}.kingpin-torque")]),
         Bind("steering.hand-effort", ["condition"],
             [("kingpinTorque", "steering.{condition}.kingpin-torque"), ("ratio", "steering.ratio"), ("efficiency", "steering.efficiency"), ("rimDiameter", "steering.wheel-diameter"), s_assist]),
         // Judged once, by the heaviest condition; rim speed, leak and efficiencies of the pump keep their usual figures.
