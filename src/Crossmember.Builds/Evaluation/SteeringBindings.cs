@@ -67,7 +67,7 @@ internal static class SteeringBindings
             [("caster", Front + "caster"), ("loadedRadius", Front + "loaded-radius"), ("rollingRadius", Front + "rolling-radius"), ("offset", "steering.kingpin-offset"), s_assist]),
         Bind("steering.toe", [],
             [("toe", Front + "toe"), ("measuredDiameter", Front + "toe-diameter"), ("fittedDiameter", Front + "tire-diameter"), ("wantedToe", Front + "wanted-toe"),
-             ("wantedDiameter", "vehicle.original.tire-diameter")]),
+             ("wantedDiameter", "vehicle.original.tire-diameter"), ("tolerance", Front + "toe-tolerance")]),
         Bind("steering.clearance", [],
             [("surveyDiameter", Survey + "tire-diameter"), ("surveyWidth", Survey + "tire-width"), ("surveyOffset", Survey + "offset"), ("fittedDiameter", Front + "tire-diameter"),
              ("widths", "wheel.front.*.tire.width"), ("offsets", "wheel.front.*.offset"), s_inner, ("lockGap", Survey + "lock-gap"), ("fenderGap", Survey + "fender-gap"),
