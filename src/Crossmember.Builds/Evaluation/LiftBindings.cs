@@ -15,6 +15,7 @@ internal static class LiftBindings
     ];
 
     private static readonly (string, string) s_heights = ("rideHeights", Axle + "*.ride-height"), s_bump = ("bumpTravel", Axle + "*.bump-travel"),
+        s_full = ("fullBumpTravel", Axle + "*.full-bump-travel"),
         s_droop = ("droopTravel", Axle + "*.droop-travel");
 
     public static IReadOnlyList<Binding> All { get; } =
@@ -28,9 +29,9 @@ internal static class LiftBindings
              ("armLength", "axle.front.radius-arm.length"), ("pivotHeight", "axle.front.radius-arm.pivot-height"), ("pivotSide", "axle.front.radius-arm.side"),
              ("shackleChange", "axle.front.shackle.change"), ("eyeSpan", "leaf.front.eye-span"), ("shackleEnd", "axle.front.shackle.end"), ("wedge", "axle.front.wedge")]),
         Bind("lift.trackbar-shift", ["axle"],
-            [s_heights, s_bump, s_droop, ("length", Axle + "trackbar.length"), ("leafSpan", "leaf.{axle}.eye-span"), ("endHeight", Axle + "trackbar.end-height"), ("originalRideHeight", Axle + Built)]),
+            [s_heights, s_bump, s_full, s_droop, ("length", Axle + "trackbar.length"), ("leafSpan", "leaf.{axle}.eye-span"), ("endHeight", Axle + "trackbar.end-height"), ("originalRideHeight", Axle + Built)]),
         Bind("lift.shaft-travel", ["axle"],
-            [.. s_shaft, s_heights, s_bump, s_droop, ("tapedHeight", Propshaft + "taped-height"), ("arcRadius", Propshaft + "arc-radius"), ("arcHeight", Propshaft + "arc-height"),
+            [.. s_shaft, s_heights, s_bump, s_full, s_droop, ("tapedHeight", Propshaft + "taped-height"), ("arcRadius", Propshaft + "arc-radius"), ("arcHeight", Propshaft + "arc-height"),
              ("arcSide", Propshaft + "arc-side"), ("slipIn", Propshaft + "slip-in"), ("engaged", Propshaft + "splines-engaged"), ("splineDiameter", Propshaft + "spline-diameter"),
              ("jointLimit", Propshaft + "joint-limit")]),
         Bind("lift.hose-length", ["axle"],

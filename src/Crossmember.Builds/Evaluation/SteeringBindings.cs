@@ -13,7 +13,7 @@ internal static class SteeringBindings
 
     private static readonly (string, string) s_kingpins = ("kingpinDistance", "steering.kingpin-distance"), s_wheelbase = ("wheelbase", "vehicle.wheelbase"),
         s_assist = ("assistFactor", "steering.assist-factor"), s_measured = ("pointsRideHeight", "steering.points.ride-height"), s_ride = ("rideHeight", Condition + "ride-height"),
-        s_bump = ("bumpTravel", Condition + "bump-travel"), s_inner = ("innerAngles", Lock + "*.inner-angle"), s_outer = ("outerAngles", Lock + "*.outer-angle");
+        s_bump = ("bumpTravel", Condition + "bump-travel"), s_full = ("fullBumpTravel", Condition + "full-bump-travel"), s_inner = ("innerAngles", Lock + "*.inner-angle"), s_outer = ("outerAngles", Lock + "*.outer-angle");
 
     private static readonly (string, string)[] s_arms = [("boxRatio", Box + "ratio"), ("pitmanLength", Pitman + "length"), ("armLength", Arm + "length")];
     private static readonly (string, string)[] s_lean = [("caster", Front + "caster"), ("inclination", "steering.kingpin-inclination")];
@@ -37,7 +37,7 @@ internal static class SteeringBindings
     private static IEnumerable<Binding> Effort() =>
     [
         Bind("steering.parking-effort", ["condition"],
-            [("loads", "wheel.front.*.{condition}.load"), ("pressure", Front + "tire-pressure"), ("grip", "duty.grip")], [("torque", "steering.{condition}.kingpin-torque")]),
+            [("loads", "wheel.front.*.{condition}.load"), ("pressure", Front + "tire-pressure"), ("grip", "duty.parking-grip")], [("torque", "steering.{condition}.kingpin-torque")]),
         Bind("steering.hand-effort", ["condition"],
             [("kingpinTorque", "steering.{condition}.kingpin-torque"), ("ratio", "steering.ratio"), ("efficiency", "steering.efficiency"), ("rimDiameter", "steering.wheel-diameter"), s_assist]),
         // Judged once, by the heaviest condition; rim speed, leak and efficiencies of the pump keep their usual figures.
@@ -51,7 +51,7 @@ internal static class SteeringBindings
     [
         Bind("steering.drag-link-angle", [], [.. s_balls, ("rideHeights", "axle.front.*.ride-height")]),
         Bind("steering.bump-steer", ["condition"],
-            [.. s_balls, s_kingpins, .. s_lean, s_ride, s_bump, ("droopTravel", Condition + "droop-travel"), ("guideKind", Guide + "kind"), ("guideX", Guide + "fixed-x"),
+            [.. s_balls, s_kingpins, .. s_lean, s_ride, s_bump, s_full, ("droopTravel", Condition + "droop-travel"), ("guideKind", Guide + "kind"), ("guideX", Guide + "fixed-x"),
              ("guideRise", Guide + "fixed-rise"), ("barLength", Front + "trackbar.length"), ("barEndHeight", Front + "trackbar.end-height"),
              ("originalRideHeight", Front + "original-ride-height"), ("barFrameSide", Front + "trackbar.frame-side")]),
         Bind("steering.linkage-travel", [],
@@ -67,11 +67,11 @@ internal static class SteeringBindings
             [("caster", Front + "caster"), ("loadedRadius", Front + "loaded-radius"), ("rollingRadius", Front + "rolling-radius"), ("offset", "steering.kingpin-offset"), s_assist]),
         Bind("steering.toe", [],
             [("toe", Front + "toe"), ("measuredDiameter", Front + "toe-diameter"), ("fittedDiameter", Front + "tire-diameter"), ("wantedToe", Front + "wanted-toe"),
-             ("wantedDiameter", "vehicle.original.tire-diameter")]),
+             ("wantedDiameter", "vehicle.original.tire-diameter"), ("tolerance", Front + "toe-tolerance")]),
         Bind("steering.clearance", [],
             [("surveyDiameter", Survey + "tire-diameter"), ("surveyWidth", Survey + "tire-width"), ("surveyOffset", Survey + "offset"), ("fittedDiameter", Front + "tire-diameter"),
              ("widths", "wheel.front.*.tire.width"), ("offsets", "wheel.front.*.offset"), s_inner, ("lockGap", Survey + "lock-gap"), ("fenderGap", Survey + "fender-gap"),
              ("linkageGap", Survey + "linkage-gap"), ("linkageShare", Survey + "linkage-share"), ("surveyRideHeight", "steering.points.ride-height"), ("rideHeights", "axle.front.*.ride-height"),
-             ("bumpTravels", "axle.front.*.bump-travel")]),
+             ("bumpTravels", "axle.front.*.bump-travel"), ("fullBumpTravels", "axle.front.*.full-bump-travel")]),
     ];
 }

@@ -19,6 +19,8 @@ internal static class HowToMeasureLift
 
     public const string Bump = "tape from the bump stop to what it meets";
 
+    public const string FullBump = "gap to the bump stop and what it squeezes until it is solid: half of a rubber stop's height, or its maker's figure";
+
     public const string Droop = "jack the frame until the wheel hangs and tape how far the axle came down";
 
     public const string MeasuredHeight = "tape the ride height on the day the shaft was taped";

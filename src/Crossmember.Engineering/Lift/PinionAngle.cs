@@ -23,7 +23,7 @@ public sealed class PinionAngle() : Calculation<PinionAngle.Inputs, PinionAngle.
     [
         "Geometry, derived (docs/derivations/lift.md)",
         "US Army TM 5-4210-230-14 and P-1, propeller shaft: working angles of both ends within 3 deg of each other, flanges parallel within 1 deg",
-        "Working angles up to 8 deg on the road: common practice, no source",
+        "Working angles up to 8 deg on the road, a double joint's pinion within 1 deg of the shaft: common practice, no source",
     ],
     Checks =
     [
@@ -53,7 +53,7 @@ public sealed class PinionAngle() : Calculation<PinionAngle.Inputs, PinionAngle.
 {
     internal const string Single = "single joints", Double = "double joint at the case";
 
-    private const string Manual = "US Army TM 5-4210-230-14 and P-1, propeller shaft";
+    private const string Manual = "US Army TM 5-4210-230-14 and P-1, propeller shaft", Practice = "common practice, no source";
 
     public sealed record Inputs(
         [Input("ride height: frame datum over the axle center", "mm", Measure = HowToMeasureLift.RideHeight)] Length RideHeight,
@@ -94,9 +94,10 @@ public sealed class PinionAngle() : Calculation<PinionAngle.Inputs, PinionAngle.
     {
         var told = twin ? $"The pinion points {atAxle:0.0} deg off the shaft." : $"The joints work at {atCase:0.0} deg at the transfer case and {atAxle:0.0} deg at the axle, {apart:0.0} deg apart.";
         var cure = $" A wedge of {Math.Abs(shim):0.0} deg turning the pinion's nose {(shim > 0 ? "up" : "down")} {(twin ? "points it at the case" : "makes output and pinion parallel")}.";
-        w.AtMost("difference", apart, 3, "deg", told + (apart > 1 ? cure : ""), Manual, watch: 1);
+        // The manual's rule is for two single joints; where a double joint's pinion points is practice.
+        w.AtMost("difference", apart, 3, "deg", told + (apart > 1 ? cure : ""), twin ? Practice : Manual, watch: 1, beyond: twin ? Verdict.Caution : Verdict.Fail);
         double most = twin ? atAxle : Math.Max(atCase, atAxle);
         w.AtMost("working", most, 8, "deg", $"The steeper {(twin ? "single " : "")}joint works at {most:0.0} deg" + (most > 8 ? ": it wears and shakes on the road; a double joint, or less lift." : "."),
-            "common practice, no source", beyond: Verdict.Caution);
+            Practice, beyond: Verdict.Caution);
     }
 }

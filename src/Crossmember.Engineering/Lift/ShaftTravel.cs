@@ -18,7 +18,8 @@ public sealed class ShaftTravel() : Calculation<ShaftTravel.Inputs, ShaftTravel.
     Purpose = "Whether the slip joint bottoms on a bump, comes apart in full droop, or a joint binds there: what a shaft measured on the level garage floor does not show.",
     Formula = "l(h) = sqrt(x(h)^2 + (zt + h - zp)^2), x(h) from the arc of the axle; slip in = l0 - shortest; splines left = engaged - (longest - l0)",
     Validity = "Side view, the shaft straight seen from above, the axle on one arc and the pinion keeping its angle. A leaf spring's axle goes nearly on an arc of three quarters of its half toward the fixed eye. "
-        + "One wheel up and the other down, and wind-up under power, ask for more.",
+        + "One wheel up and the other down, and wind-up under power, ask for more. Full bump is the gap to the stop and what the stop squeezes; where that is not known, the shaft is followed to "
+        + "where the stop touches, and what is decided there passes nothing.",
     Sources =
     [
         "Geometry, derived (docs/derivations/lift.md)", "Three-quarter rule of leaf springs: SAE spring design manual, from memory",
@@ -34,7 +35,7 @@ public sealed class ShaftTravel() : Calculation<ShaftTravel.Inputs, ShaftTravel.
     NoTrends =
     [
         new("slipIn", "only compared with the result"), new("splineDiameter", "only compared with the result"), new("jointLimit", "only compared with the result"),
-        new("rideHeights", "move the whole travel along the arc"), new("bumpTravel", "shortens or lengthens by the arc"), new("run", "turns the arc against the shaft"),
+        new("rideHeights", "move the whole travel along the arc"), new("bumpTravel", "shortens or lengthens by the arc"), new("fullBumpTravel", "takes the place of the travel until the stop touches"), new("run", "turns the arc against the shaft"),
         new("tapedHeight", "moves the whole travel along the arc"), new("outputHeight", "turns the shaft"), new("pinionHeight", "turns the shaft"), new("arcRadius", "turns the arc against the shaft"),
         new("arcHeight", "turns the arc against the shaft"), new("outputSlope", "opens or closes its joint"), new("pinionAngle", "opens or closes its joint"),
     ],
@@ -70,7 +71,8 @@ public sealed class ShaftTravel() : Calculation<ShaftTravel.Inputs, ShaftTravel.
         [Input("middle of that arc over the frame datum", "mm", Measure = "tape the height of the fixed eye or of the link's pivot against the frame datum; negative beneath it")] Length ArcHeight,
         [Input("side of the axle with the fixed eye or pivot", OneOf = ["toward the case", "away from the case"])] string ArcSide,
         [Input("ride heights in each condition", "mm", Measure = HowToMeasureLift.RideHeight)] Members<Length> RideHeights,
-        [Input("travel to the bump stop in each condition", "mm", Measure = HowToMeasureLift.Bump)] Members<Length> BumpTravel,
+        [Input("travel until the bump stop touches, in each condition", "mm", Measure = HowToMeasureLift.Bump)] Members<Length> BumpTravel,
+        [Input("travel until the bump stop is squeezed solid, in each condition", "mm", Measure = HowToMeasureLift.FullBump)] Members<Length>? FullBumpTravel,
         [Input("travel to full droop in each condition", "mm", Measure = HowToMeasureLift.Droop)] Members<Length> DroopTravel,
         [Input("how far the slip joint can still go in at the taped height", "mm", AtLeast = 0, Measure = "mark the shaft, push it in as far as it goes with one end off, tape the way")] Length? SlipIn,
         [Input("splines engaged at the taped height", "mm", AtLeast = 0, Measure = "mark the shaft, pull it apart and tape how far it was in")] Length? Engaged,
@@ -89,7 +91,7 @@ public sealed class ShaftTravel() : Calculation<ShaftTravel.Inputs, ShaftTravel.
     protected override Result? Solve(Inputs x, Worksheet w)
     {
         var arc = new AxleArc(x.Run.Meters, x.TapedHeight.Meters, (x.OutputHeight - x.PinionHeight).Meters, x.ArcRadius.Meters, x.ArcHeight.Meters, x.ArcSide == "toward the case" ? 1 : -1);
-        var travel = TravelHeights.Of(x.RideHeights, x.BumpTravel, x.DroopTravel);
+        var travel = TravelHeights.Of(x.RideHeights, x.FullBumpTravel ?? x.BumpTravel, x.DroopTravel);
         List<(double Height, double? Length, double? Slope)> all = [.. travel.Steps(200).Select(h => (h, arc.Length(h), arc.Slope(h)))];
         if (arc.Length(arc.Taped) is not { } atRide || all.Exists(p => p.Length is null))
         {
@@ -108,22 +110,29 @@ public sealed class ShaftTravel() : Calculation<ShaftTravel.Inputs, ShaftTravel.
                 [.. all.Where((_, i) => i % 5 == 0).Select(p => p.Length!.Value / 0.0254)]));
         double? left = x.Engaged?.Millimeters - goesOut; // mm
         if (x.SlipIn is { } room)
-            w.AtMost("bottom", goesIn, room.Millimeters, "mm", $"The slip joint goes in by {goesIn:0} mm and can go in by {room.Millimeters:0} mm.", "half an inch spare: " + Practice,
-                watch: room.Millimeters - Spare);
+            w.AtMost("bottom", goesIn, room.Millimeters, "mm", $"The slip joint goes in by {goesIn:0} mm and can go in by {room.Millimeters:0} mm.{Squeeze(x, true)}", "half an inch spare: " + Practice,
+                watch: x.FullBumpTravel is null ? double.NegativeInfinity : room.Millimeters - Spare);
+        var atBump = x.FullBumpTravel is null && all[0].Length >= longest; // there it would still lengthen
         if (left is { } splines && x.SplineDiameter is { } d)
-            w.AtLeast("apart", splines, d.Millimeters, "mm", splines <= 0 ? $"At droop the shaft comes apart: it goes out by {goesOut:0} mm and is in by {x.Engaged!.Value.Millimeters:0} mm."
-                : $"At its longest {splines:0} mm of splines are left in; their diameter, {d.Millimeters:0} mm, is the least wanted.", Practice,
-                beyond: splines < d.Millimeters / 2 ? Verdict.Fail : Verdict.Caution);
-        JudgeJoints(w, x, all.Select(p => p.Slope!.Value));
+            w.AtLeast("apart", splines, d.Millimeters, "mm", splines <= 0 ? $"The shaft comes apart: it goes out by {goesOut:0} mm and is in by {x.Engaged!.Value.Millimeters:0} mm."
+                : $"At its longest {splines:0} mm of splines are left in; their diameter, {d.Millimeters:0} mm, is the least wanted.{Squeeze(x, atBump)}", splines <= 0 ? "geometry of the measured shaft" : Practice,
+                watch: atBump ? double.PositiveInfinity : null, beyond: splines <= 0 ? Verdict.Fail : Verdict.Caution);
+        JudgeJoints(w, x, [.. all.Select(p => p.Slope!.Value)]);
         return new(Length.FromMeters(atRide), Length.FromMillimeters(goesIn), Length.FromMillimeters(goesOut), left is { } s ? Length.FromMillimeters(s) : null,
             Angle.FromRadians(all.Max(p => p.Slope!.Value)));
     }
 
-    private static void JudgeJoints(Worksheet w, Inputs x, IEnumerable<double> slopes)
+    private static void JudgeJoints(Worksheet w, Inputs x, IReadOnlyList<double> slopes)
     {
         if (x.JointLimit is not { } limit || x.OutputSlope is not { } o || x.PinionAngle is not { } p) return;
-        var most = slopes.Select(s => s * 180 / Math.PI).Max(s => Math.Max(Math.Abs(s - o.Degrees), Math.Abs(s - p.Degrees))); // deg
+        double Bend(double slope) => Math.Max(Math.Abs((slope * 180 / Math.PI) - o.Degrees), Math.Abs((slope * 180 / Math.PI) - p.Degrees)); // deg
+        var most = slopes.Max(Bend);
+        var atBump = x.FullBumpTravel is null && Bend(slopes[0]) >= most;
         w.AtMost("joint", most, limit.Degrees, "deg", $"Over the travel a joint bends up to {most:0.0} deg; it can do {limit.Degrees:0.#} deg"
-            + (most > limit.Degrees ? ": it binds and breaks. Limit the droop, or fit a joint that bends farther." : "."), "two degrees spare: " + Practice, watch: limit.Degrees - 2);
+            + (most > limit.Degrees ? ": it binds and breaks. Limit the droop, or fit a joint that bends farther." : ".") + Squeeze(x, atBump),
+            "two degrees spare: " + Practice, watch: atBump ? double.NegativeInfinity : limit.Degrees - 2);
     }
+
+    private static string Squeeze(Inputs x, bool decidedAtBump) =>
+        x.FullBumpTravel is null && decidedAtBump ? " That is when the bump stop touches; how far it squeezes from there is not known." : "";
 }

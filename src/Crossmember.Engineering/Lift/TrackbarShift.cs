@@ -24,7 +24,7 @@ public sealed class TrackbarShift() : Calculation<TrackbarShift.Inputs, Trackbar
     NoTrends =
     [
         new("length", "a longer bar shifts less, and 0 stands for none"), new("leafSpan", "only tells that there is a leaf spring"), new("endHeight", "shifts one way or the other"), new("bumpTravel", "moves an end of the curve"),
-        new("droopTravel", "moves an end of the curve"),
+        new("droopTravel", "moves an end of the curve"), new("fullBumpTravel", "moves an end of the curve"),
     ],
     Examples =
     [
@@ -48,13 +48,14 @@ public sealed class TrackbarShift() : Calculation<TrackbarShift.Inputs, Trackbar
         [Input("end on the frame over the end on the axle, at the ride height as built", "mm", Measure = "tape the heights of both ends over level ground, take the difference and the lift off")] Length? EndHeight,
         [Input("ride height as built", "mm", Measure = HowToMeasureLift.Original)] Length? OriginalRideHeight,
         [Input("ride heights in each condition", "mm", Measure = HowToMeasureLift.RideHeight)] Members<Length> RideHeights,
-        [Input("travel to the bump stop in each condition", "mm", Measure = HowToMeasureLift.Bump)] Members<Length>? BumpTravel,
+        [Input("travel until the bump stop touches, in each condition", "mm", Measure = HowToMeasureLift.Bump)] Members<Length>? BumpTravel,
+        [Input("travel until the bump stop is squeezed solid, in each condition", "mm", Measure = HowToMeasureLift.FullBump)] Members<Length>? FullBumpTravel,
         [Input("travel to full droop in each condition", "mm", Measure = HowToMeasureLift.Droop)] Members<Length>? DroopTravel);
 
     public sealed record Result(
         [Output("lift of the highest condition", "mm")] Length? Lift,
         [Output("shift there against the vehicle as built, positive toward the end on the frame", "mm")] Length? Shift,
-        [Output("how far the axle wanders sideways from full droop to the bump stop", "mm")] Length? Wander);
+        [Output("how far the axle wanders sideways from full droop to full bump; to where the stop touches if its squash is not known", "mm")] Length? Wander);
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
@@ -75,7 +76,7 @@ public sealed class TrackbarShift() : Calculation<TrackbarShift.Inputs, Trackbar
         }
         var heights = x.RideHeights;
         double d0 = end.Meters, h0 = built.Meters, h = heights.Items.MaxBy(m => Math.Abs((m.Value - built).Meters)).Value.Meters; // m
-        var travel = TravelHeights.Of(heights, x.BumpTravel, x.DroopTravel);
+        var travel = TravelHeights.Of(heights, x.FullBumpTravel ?? x.BumpTravel, x.DroopTravel);
         double? Shift(double at) => Arc(R, d0 + at - h0) is { } now && Arc(R, d0) is { } then ? then - now : null;
         if (Shift(h) is not { } shift)
         {
@@ -84,6 +85,7 @@ public sealed class TrackbarShift() : Calculation<TrackbarShift.Inputs, Trackbar
         }
         w.Line("d", "d0 + lift", $"{d0} + {h - h0}", d0 + h - h0, "m");
         w.Line("shift", "sqrt(R^2 - d0^2) - sqrt(R^2 - d^2)", $"sqrt({R}^2 - {d0}^2) - sqrt({R}^2 - {d0 + h - h0}^2)", shift, "m");
+        if (x.BumpTravel is not null && x.FullBumpTravel is null) w.Caution("How far the bump stop squeezes is not known: the bar is followed to where the stop touches, and the axle goes farther.");
         List<(double Height, double? Shift)> all = [.. travel.Steps(40).Select(at => (at, Shift(at)))];
         var reaches = all.TrueForAll(p => p.Shift is not null);
         if (!reaches) w.Caution("Toward the end of its travel the bar no longer reaches: the axle would bind there.");

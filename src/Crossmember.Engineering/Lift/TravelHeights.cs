@@ -7,6 +7,7 @@ namespace Crossmember.Engineering.Lift;
 internal readonly record struct TravelHeights(double Lowest, double Highest)
 {
     /// <summary>Where a travel is not known, the ride heights alone bound it.</summary>
+    /// <param name="bump">Until the stop is squeezed solid; where that is not known, until it touches.</param>
     public static TravelHeights Of(Members<Length> heights, Members<Length>? bump, Members<Length>? droop)
     {
         double lowest = double.PositiveInfinity, highest = double.NegativeInfinity;

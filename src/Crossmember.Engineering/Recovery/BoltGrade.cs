@@ -17,9 +17,12 @@ internal static class BoltGrade
 
     public static bool Knows(string grade) => s_table.Rows.Any(r => Is(r, grade));
 
-    /// <summary>Tensile stress area of a thread, m2: pi / 4 (d - 0.9382 p)^2 (ISO 898-1, from memory); without the pitch 0.70 of the shank, less than any coarse thread from 8 mm has.</summary>
+    /// <summary>Tensile stress area of a thread, m2: pi / 4 (d - 0.9382 p)^2 (ISO 898-1, from memory); without the pitch a share of the shank that no coarse thread so thick is below.</summary>
     public static double StressArea(double d, double? pitch) =>
-        pitch is { } p ? Math.PI / 4 * Math.Pow(Math.Max(0, d - (0.9382 * p)), 2) : 0.7 * Math.PI / 4 * d * d;
+        pitch is { } p ? Math.PI / 4 * Math.Pow(Math.Max(0, d - (0.9382 * p)), 2) : CoarseShare(d) * Math.PI / 4 * d * d;
+
+    /// <summary>0.70 from 3/8 in (3/8-16 has 0.702), 0.64 under it (1/4-20 has 0.648, 5/16-18 0.683).</summary>
+    public static double CoarseShare(double d) => d < 0.375 * 0.0254 * (1 - 1e-9) ? 0.64 : 0.7;
 
     private static bool Is(string[] row, string grade) => string.Equals(s_table.Text(row, "grade"), grade.Trim(), StringComparison.OrdinalIgnoreCase);
 

@@ -35,14 +35,28 @@ internal sealed record Bracket(BoltGroup Group, double Diameter, double? Pitch, 
     public (double Pull, string Gives, double Tension, double Shear)? Strength(double up, double side, Worksheet w)
     {
         var worst = (Pull: double.PositiveInfinity, Gives: "", Tension: 0.0, Shear: 0.0);
-        foreach (var (a, b) in new HashSet<(double, double)> { (0, 0), (up, 0), (0, side), (up, side) })
-        {
-            if (Use(1, a, b) is not { } use) return null;
-            var most = Math.Max(use.Bolt, use.Wall);
-            w.Line($"worst bolt, {a * 180 / Math.PI:0} deg up, {b * 180 / Math.PI:0} deg aside", "1 / sqrt((T / (Sp As))^2 + (V / (0.577 Sp As))^2) or 1 / (V / (d t Sy))",
-                $"T = {use.Tension} and V = {use.Shear} of the pull, Sp As = {Proof * Area} N, d t Sy = {Diameter * Wall * Yield} N", 1 / most, "N");
-            if (most > 0 && 1 / most < worst.Pull) worst = (1 / most, use.Bolt >= use.Wall ? "a bolt" : "the frame wall", use.Tension, use.Shear);
-        }
+        var (rise, aside) = (0.0, 0.0); // rad
+        foreach (var a in Angles(up))
+            foreach (var b in Angles(side))
+            {
+                if (Use(1, a, b) is not { } use) return null;
+                var most = Math.Max(use.Bolt, use.Wall);
+                if (!(most > 0) || !(1 / most < worst.Pull)) continue;
+                worst = (1 / most, use.Bolt >= use.Wall ? "a bolt" : "the frame wall", use.Tension, use.Shear);
+                (rise, aside) = (a, b);
+            }
+        foreach (var (a, b) in new HashSet<(double, double)> { (0, 0), (up, 0), (0, side), (up, side), (rise, aside) })
+            if (Use(1, a, b) is { } use)
+                w.Line($"worst bolt, {a * 180 / Math.PI:0} deg up, {b * 180 / Math.PI:0} deg aside", "1 / sqrt((T / (Sp As))^2 + (V / (0.577 Sp As))^2) or 1 / (V / (d t Sy))",
+                    $"T = {use.Tension} and V = {use.Shear} of the pull, Sp As = {Proof * Area} N, d t Sy = {Diameter * Wall * Yield} N", 1 / Math.Max(use.Bolt, use.Wall), "N");
         return double.IsFinite(worst.Pull) ? worst : null;
+    }
+
+    /// <summary>From straight to the largest, a degree at a time: turning and straight shear of a bolt add up worst on the way to a pull square to the side.</summary>
+    private static IEnumerable<double> Angles(double largest)
+    {
+        const double step = Math.PI / 180;
+        for (var i = 0; i * step < largest - 1e-9; i++) yield return i * step;
+        yield return largest;
     }
 }

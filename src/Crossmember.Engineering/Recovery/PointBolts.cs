@@ -65,7 +65,7 @@ public sealed class PointBolts() : Calculation<PointBolts.Inputs, PointBolts.Res
         double d = x.BoltDiameter.Meters, wall = d * x.FrameWall.Meters * x.FrameYield.Pascals; // m, N
         if (MountMeasures.Bracket(w, x.BoltCount, x.BoltDiameter, x.BoltPitch, x.BoltGrade, x.NearRow, x.FarRow, x.Gauge, x.Height, x.Ahead, x.FrameWall, x.FrameYield) is not { } bracket)
             return null;
-        w.Line("As", x.BoltPitch is null ? "0.7 pi d^2 / 4" : "pi / 4 (d - 0.9382 p)^2", $"d = {1000 * d} mm", bracket.Area, "m2");
+        w.Line("As", x.BoltPitch is null ? $"{BoltGrade.CoarseShare(d):0.00} pi d^2 / 4" : "pi / 4 (d - 0.9382 p)^2", $"d = {1000 * d} mm", bracket.Area, "m2");
         w.Line("d t Sy", "diameter x wall x yield strength", $"{d} x {x.FrameWall.Meters} x {x.FrameYield.Pascals}", wall, "N");
         var held = bracket.Strength(x.UpAngle.Radians, x.SideAngle.Radians, w);
         return new(held is { } h ? Force.FromNewtons(h.Pull) : null, held?.Gives,

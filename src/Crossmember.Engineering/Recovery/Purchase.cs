@@ -50,6 +50,8 @@ public sealed class Purchase() : Calculation<Purchase.Inputs, Purchase.Result>(n
     ],
 })
 {
+    private const string Practice = "margin and share of the ground: common practice and memory";
+
     public sealed record Inputs(
         [Input("pull needed, likely", "kN", MoreThan = 0, High = 300, Measure = HowToMeasureRecovery.PullNeeded)] Force Pull,
         [Input("pull needed, high", "kN", MoreThan = 0, Measure = HowToMeasureRecovery.PullNeeded)] Force? High,
@@ -74,13 +76,14 @@ public sealed class Purchase() : Calculation<Purchase.Inputs, Purchase.Result>(n
         [Output("rope paid out at the start", "m")] Length? RopeOut,
         [Output("layer that the rope leaves at the start")] Ratio? Layer,
         [Output("what the winch pulls there", "kN")] Force? LayerPull,
-        [Output("the fall line brought to the first layer: what the motor sees", "kN")] Force? FirstLayerLoad,
+        [Output("the fall line brought to the first layer: what the motor sees at the start", "kN")] Force? FirstLayerLoad,
+        [Output("the same on the full drum, near the end of the pull", "kN")] Force? FullDrumLoad,
         [Output("speed of the vehicle as a share of the rope's", "%")] Ratio? Speed);
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
         var drum = new WinchDrum(x.DrumDiameter.Meters, x.DrumWidth.Meters, x.RopeDiameter.Meters, x.RopeLength.Meters);
-        var none = new Result(null, null, null, null, null, null, null, null, null, null, null);
+        var none = new Result(null, null, null, null, null, null, null, null, null, null, null, null);
         if (!drum.Holds)
         {
             w.Answer("rigging", Verdict.Unknown, "Not known: a rope of this thickness and length does not lie on a drum like this. Measure drum and rope again.");
@@ -94,8 +97,8 @@ public sealed class Purchase() : Calculation<Purchase.Inputs, Purchase.Result>(n
             : Enumerable.Range(1, Recovery.Tackle.MostParts).Where(n => Recovery.Tackle.FallLine(P, n, share) <= Allowed(n)).Select(n => (int?)n).FirstOrDefault();
         if (least is not { } parts)
         {
-            w.Answer("rigging", Verdict.Fail, $"Not even {Recovery.Tackle.MostParts} parts of line pull {P / 1000:0.0} kN with this winch and a margin of {margin:0.##}: "
-                + "dig, unload, or get a heavier winch.", P / 1000, "kN");
+            w.Answer("rigging", Verdict.Caution, $"Not even {Recovery.Tackle.MostParts} parts of line pull {P / 1000:0.0} kN with this winch and a margin of {margin:0.##}: "
+                + "dig, unload, or get a heavier winch.", P / 1000, "kN", Practice);
             return none;
         }
         var fall = Recovery.Tackle.FallLine(P, parts, share);
@@ -107,31 +110,33 @@ public sealed class Purchase() : Calculation<Purchase.Inputs, Purchase.Result>(n
         w.Line("rope out", "n s", $"{parts} x {s}", parts * s, "m");
         w.Line("layer pull", "F1 (D + d) / (D + (2k - 1) d)", $"{x.FirstPull.Newtons} x {drum.At(1)} / {drum.At(layer)}, layer {layer}", capacity, "N");
         w.Line("at the motor", "fall line x (D + (2k - 1) d) / (D + d)", $"{fall} x {drum.At(layer)} / {drum.At(1)}", fall / drum.Share(layer), "N");
-        Judge(w, new(parts, fall, capacity, margin, x.FirstPull.Newtons * drum.Share(drum.Layers), (x.High?.Newtons ?? P) / P), parts <= most, parts * s, usable);
+        w.Line("at the end", "fall line x (D + (2n - 1) d) / (D + d)", $"{fall} x {drum.At(drum.Layers)} / {drum.At(1)}, {drum.Layers} layers", fall / drum.Share(drum.Layers), "N");
+        Judge(w, new(parts, fall, capacity, margin, x.FirstPull.Newtons * drum.Share(drum.Layers), (x.High?.Newtons ?? P) / P), parts <= most, parts * s, usable, layer, drum.Layers, x.Parts is not null || most < 1);
         return new(Ratio.FromDecimalFractions(parts), Ratio.FromDecimalFractions(parts - 1), Force.FromNewtons(share * P * (parts - 1)), Force.FromNewtons(parts * fall),
             Force.FromNewtons(fall), parts > 1 ? Force.FromNewtons(2 * fall) : null, Length.FromMeters(parts * s), Ratio.FromDecimalFractions(layer), Force.FromNewtons(capacity),
-            Force.FromNewtons(fall / drum.Share(layer)), Ratio.FromDecimalFractions(1.0 / parts));
+            Force.FromNewtons(fall / drum.Share(layer)), Force.FromNewtons(fall / drum.Share(drum.Layers)), Ratio.FromDecimalFractions(1.0 / parts));
     }
 
     /// <summary>Forces in N; Spread: high pull over likely.</summary>
     private readonly record struct Rigged(int Parts, double Fall, double Capacity, double Margin, double FullDrum, double Spread);
 
-    private static void Judge(Worksheet w, Rigged r, bool reaches, double out_, double usable)
+    /// <param name="sure">Whether the parts were stated, or not even one reaches: else their number rests on margin and ground.</param>
+    private static void Judge(Worksheet w, Rigged r, bool reaches, double out_, double usable, int layer, int layers, bool sure)
     {
         var told = Recovery.Tackle.Told(r.Parts);
         var rope = $"{char.ToUpperInvariant(told[0])}{told[1..]} {(r.Parts > 2 ? "take" : "takes")} {WinchLayers.Feet(out_)} of rope";
         if (!reaches)
         {
-            w.Answer("rigging", Verdict.Fail, $"{rope}, and only {WinchLayers.Feet(Math.Max(0, usable))} may be paid out: "
-                + "a nearer anchor, a longer rope, or an extension.", r.Fall / 1000, "kN");
+            w.Answer("rigging", sure ? Verdict.Fail : Verdict.Caution, $"{rope}, and only {WinchLayers.Feet(Math.Max(0, usable))} may be paid out: "
+                + "a nearer anchor, a longer rope, or an extension.", r.Fall / 1000, "kN", sure ? "length of the rope" : Practice);
             return;
         }
         double fall = r.Fall / 1000, allowed = r.Capacity / 1000 / r.Margin; // kN
         var later = Math.Min(allowed, r.FullDrum / 1000) / r.Spread;
         w.AtMost("rigging", fall, allowed, "kN",
-            $"{rope}, with {fall:0.0} kN in the winch line; on that layer the winch pulls {r.Capacity / 1000:0.0} kN, {allowed:0.0} kN with a margin of {r.Margin:0.##}."
+            $"{rope}, with {fall:0.0} kN in the winch line; with so much rope out it comes off layer {layer} of {layers}, where the winch pulls {r.Capacity / 1000:0.0} kN, {allowed:0.0} kN with a margin of {r.Margin:0.##}."
             + (fall <= allowed && fall > later ? $" On the full drum it pulls {r.FullDrum / 1000:0.0} kN, and the ground may hold more than the likely figure: have another block at hand." : ""),
-            "margin: common practice, no source", watch: later);
+            Practice, watch: later, beyond: Verdict.Caution);
     }
 
     private static Dictionary<string, string> Case(string pull, string parts) => new()

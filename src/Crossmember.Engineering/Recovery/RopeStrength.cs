@@ -16,10 +16,10 @@ public sealed class RopeStrength() : Calculation<RopeStrength.Inputs, RopeStreng
     Id = "recovery.rope",
     Version = 1,
     Title = "Rope against its winch",
-    Purpose = "How far the rope is from breaking when the winch stalls: vehicle winches carry far less rope than any rule for lifting asks, and a sharp bend takes a third of it.",
+    Purpose = "How far the rope is from breaking when the winch stalls: vehicle winches carry far less rope than any rule for lifting asks, and a sharp bend takes 30 % of it.",
     Formula = "design factor = minimum breaking force / line pull; sharply bent: 30 % less; field rule of steel 8 D^2 kg; ASME B30.7: minimum breaking force / 3.5",
     Validity = "Minimum breaking force of a new straight rope with a proper end. Wear, kinks, heat, salt, sun on fibre, knots and small sheaves lower it; a jerk raises the pull over "
-        + "what the winch gives. The field rule is for steel wire rope only; its third for a sharp bend is taken of any rope.",
+        + "what the winch gives. The field rule is for steel wire rope only; its 30 % for a sharp bend are taken of any rope.",
     Sources =
     [
         "Australian Emergency Manual, Disaster Rescue, par. 3.15: steel wire rope 8 D^2 kg (D in mm), 30 % less where sharply bent",

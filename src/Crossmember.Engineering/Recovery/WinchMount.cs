@@ -76,7 +76,7 @@ public sealed class WinchMount() : Calculation<WinchMount.Inputs, WinchMount.Res
         double strength = held.Pull / 1000, pull = x.LinePull.Kilonewtons; // kN
         w.Line("factor", "strength / line pull", $"{strength} / {pull}", strength / pull, "1");
         w.AtLeast("bolts", strength, pull, "kN", $"At {strength:0.0} kN {held.Gives} gives; the winch pulls {pull:0.0} kN, and a jerk more: "
-            + (strength < pull ? "it is torn off." : strength < 2 * pull ? $"{strength / pull:0.0} times, where twice is wanted. Larger or better bolts, or a backing plate." : $"{strength / pull:0.0} times."),
+            + (strength < pull ? $"{(held.Gives == "a bolt" ? "the bolt stretches" : "the wall bends")} for good before the winch stalls, and may go on to tear." : strength < 2 * pull ? $"{strength / pull:0.0} times, where twice is wanted. Larger or better bolts, or a backing plate." : $"{strength / pull:0.0} times."),
             "twice the line pull: common practice, no source", watch: 2 * pull);
         return new(Force.FromKilonewtons(strength), Ratio.FromDecimalFractions(strength / pull), held.Gives);
     }

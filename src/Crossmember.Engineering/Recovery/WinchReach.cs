@@ -82,9 +82,9 @@ public sealed class WinchReach() : Calculation<WinchReach.Inputs, WinchReach.Res
             + parts switch
             {
                 1 => full < high ? "A single line may be enough: have a block at hand." : "A single line is enough.",
-                { } n => $"Rig {Tackle.Told(n)}.",
-                null => $"Not even {Tackle.MostParts} parts of line are enough: dig, unload, or get a heavier winch.",
-            }, "margin: common practice, no source", watch: high, beyond: parts is null ? Verdict.Fail : Verdict.Caution);
+                { } n => $"With the drum full, as it is near the end of a pull, rig {Tackle.Told(n)}; with more rope out fewer parts may do.",
+                null => $"With the drum full not even {Tackle.MostParts} parts of line are enough: dig, unload, or get a heavier winch.",
+            }, "margin and share of the ground: common practice and memory", watch: high, beyond: Verdict.Caution);
 
     private static string Formula(Ground ground) => ground.Mired ? "asin(F / W - m)" : "asin(F / W / sqrt(1 + r^2)) - atan r";
 

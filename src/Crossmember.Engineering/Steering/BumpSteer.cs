@@ -37,6 +37,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         new("kingpinDistance", "sets the length of the steering arm together with its ball"),
         new("barLength", "best as long as a cross drag link"), new("barEndHeight", "best sloped as a cross drag link"), new("originalRideHeight", "sets the slope of the track bar"),
         new("bumpTravel", "the farther it goes the farther the curve is followed, which may turn back"), new("droopTravel", "the farther it goes the farther the curve is followed, which may turn back"),
+        new("fullBumpTravel", "the farther it goes the farther the curve is followed, which may turn back"),
     ],
     Examples =
     [
@@ -73,7 +74,8 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
         [Input("distance between the kingpins", "mm", MoreThan = 0, Low = 760, High = 2500, Measure = HowToMeasureSteering.KingpinDistance)] Length KingpinDistance,
         [Input("frame datum over axle center when the points were measured", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.PointsRideHeight)] Length PointsRideHeight,
         [Input("frame datum over axle center now", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.RideHeight)] Length RideHeight,
-        [Input("travel from ride height to the bump stop", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.BumpTravel)] Length? BumpTravel,
+        [Input("travel from ride height until the bump stop touches", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.BumpTravel)] Length? BumpTravel,
+        [Input("travel from ride height until the bump stop is squeezed solid", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.FullBumpTravel)] Length? FullBumpTravel,
         [Input("travel from ride height to full droop", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.DroopTravel)] Length? DroopTravel,
         [Input("what guides the axle", OneOf = [LinkagePoints.Leaf, LinkagePoints.Links], Measure = HowToMeasureSteering.GuideKind)] string GuideKind,
         [Input("fixed end of spring or link behind the front axle's line", "mm", Low = -1500, High = 1500, Measure = HowToMeasureSteering.GuideX)] Length GuideX,
@@ -89,7 +91,7 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
     public sealed record Result(
         [Output("road-wheel angle that the ride height has added since the points were measured, left positive", "deg")] Angle? OffCenter,
         [Output("steepest change in one inch of travel near ride height", "deg")] Angle? Gradient,
-        [Output("steer at full bump, left positive", "deg")] Angle? AtBump,
+        [Output("steer at full bump, left positive; where the stop touches if its squash is not known", "deg")] Angle? AtBump,
         [Output("steer at full droop, left positive", "deg")] Angle? AtDroop,
         [Output("from the farthest left to the farthest right over the travel", "deg")] Angle? Total);
 
@@ -156,24 +158,30 @@ public sealed class BumpSteer() : Calculation<BumpSteer.Inputs, BumpSteer.Result
 
     private static (double? Bump, double? Droop, double? Total) Travel(Inputs x, LinkageBump bump, double ride, double center, Worksheet w)
     {
-        double up = x.BumpTravel?.Meters ?? 0, down = x.DroopTravel?.Meters ?? 0; // m
+        var bumpTravel = x.FullBumpTravel ?? x.BumpTravel;
+        double up = bumpTravel?.Meters ?? 0, down = x.DroopTravel?.Meters ?? 0; // m
         var (above, over) = bump.Walk(ride, ride + up, 40);
         var (below, under) = bump.Walk(ride, ride - down, 40);
         if ((over ?? under) is { } parting) w.Answer("closes", Verdict.Fail, Parted(parting, ride));
-        else w.Answer("closes", Verdict.Pass, $"The drag link follows the axle from {1000 * down:0} mm of droop to {1000 * up:0} mm of bump.");
+        else w.Answer("closes", x.FullBumpTravel is null ? Verdict.Caution : Verdict.Pass, $"The drag link follows the axle from {1000 * down:0} mm of droop to {1000 * up:0} mm of bump.{Squeeze(x)}");
         List<LinkageBump.Point> all = [.. Enumerable.Reverse(below.Skip(1)), .. above];
         if (w.Shown && all.Count > 1)
             w.Curve(new("steer with the steering wheel held", "axle over ride height", "mm", [.. all.Select(p => 1000 * (p.Rise - ride))], "steer, left positive", "deg",
                 [.. all.Select(p => TurnGeometry.Degrees(p.Steer - center))]));
-        double? atBump = over is null && x.BumpTravel is not null ? above[^1].Steer - center : null, atDroop = under is null && x.DroopTravel is not null ? below[^1].Steer - center : null;
+        double? atBump = over is null && bumpTravel is not null ? above[^1].Steer - center : null, atDroop = under is null && x.DroopTravel is not null ? below[^1].Steer - center : null;
         if (atBump is null || atDroop is null) return (atBump, atDroop, null);
         var total = all.Max(p => p.Steer) - all.Min(p => p.Steer);
         var deg = TurnGeometry.Degrees(total);
         w.Line("total", "farthest left to farthest right", $"{TurnGeometry.Degrees(atBump.Value)} at bump and {TurnGeometry.Degrees(atDroop.Value)} at droop", deg, "deg");
-        w.AtMost("total", deg, Wide, "deg", deg <= Wide ? $"From full droop to full bump the wheels steer {deg:0.0} deg by themselves; up to {Wide:0} is usual."
-            : $"From full droop to full bump the wheels steer {deg:0.0} deg by themselves; more than {Wide:0} deg is felt as wandering on rough roads.", Practice, beyond: Verdict.Caution);
+        var from = x.FullBumpTravel is null ? "From full droop until the stop touches" : "From full droop to full bump";
+        w.AtMost("total", deg, Wide, "deg", (deg <= Wide ? $"{from} the wheels steer {deg:0.0} deg by themselves; up to {Wide:0} is usual."
+            : $"{from} the wheels steer {deg:0.0} deg by themselves; more than {Wide:0} deg is felt as wandering on rough roads.") + Squeeze(x),
+            Practice, watch: x.FullBumpTravel is null ? double.NegativeInfinity : null, beyond: Verdict.Caution);
         return (atBump, atDroop, total);
     }
+
+    /// <summary>What is to be said where the axle is followed to the touching stop only.</summary>
+    private static string Squeeze(Inputs x) => x.FullBumpTravel is not null ? "" : x.BumpTravel is null ? " How far it goes up is not known." : " How far the stop squeezes from there is not known.";
 
     private static string Advice(Linkage linkage)
     {

@@ -42,6 +42,8 @@ public sealed class CasterTrail() : Calculation<CasterTrail.Inputs, CasterTrail.
 {
     private const double Manual = 1, Between = 3, Powered = 6; // deg, common practice, no source
 
+    private const string Practice = "common practice, no source";
+
     public sealed record Inputs(
         [Input("caster, mean of both sides, positive where the kingpin leans backward", "deg", Low = -10, High = 15, Measure = HowToMeasureSteering.Caster)] Angle Caster,
         [Input("loaded radius of the front tires", "in", MoreThan = 0, Low = 9, High = 30, Measure = "tape from level ground to the hub center with the weight on the wheels")]
@@ -49,7 +51,7 @@ public sealed class CasterTrail() : Calculation<CasterTrail.Inputs, CasterTrail.
         [Input("rolling radius of the front tires, used where no loaded one is known", "in", MoreThan = 0, Low = 9, High = 30, Measure = "comes from the tire size")] Length? RollingRadius,
         [Input("wheel center behind the kingpin's axis, at hub height", "in", Low = -3, High = 3, Default = 0, Measure = "0 for most solid axles; else hold a straightedge along the kingpin")]
         Length Offset,
-        [Input("how many times the assist multiplies the hand's pull; 1 without", AtLeast = 1, High = 20, Default = 1, Measure = HowToMeasureSteering.Assist)] Ratio AssistFactor);
+        [Input("how many times the assist multiplies the hand's pull; 1 for manual steering", AtLeast = 1, High = 20, Measure = HowToMeasureSteering.Assist)] Ratio? AssistFactor);
 
     public sealed record Result(
         [Output("trail at the ground on the loaded radius, else on the rolling radius", "in")] Length? Trail,
@@ -66,20 +68,27 @@ public sealed class CasterTrail() : Calculation<CasterTrail.Inputs, CasterTrail.
         double? loaded = x.LoadedRadius is { } rs ? Trail(rs.Meters, c, e) : null, rolling = x.RollingRadius is { } re ? Trail(re.Meters, c, e) : null;
         if (loaded is { } t) w.Line("t", "r tan c + e", $"{x.LoadedRadius!.Value.Millimeters} x tan {c} + {1000 * e}", 1000 * t, "mm");
         if (rolling is { } tr) w.Line("t", "re tan c + e", $"{x.RollingRadius!.Value.Millimeters} x tan {c} + {1000 * e}", 1000 * tr, "mm");
-        Judge(w, c, x.AssistFactor.DecimalFractions > 1, loaded ?? rolling);
+        Judge(w, c, x.AssistFactor?.DecimalFractions > 1, x.AssistFactor is null, loaded ?? rolling);
         return new(Of(loaded ?? rolling), Of(rolling));
     }
 
     private static double Trail(double r, double degrees, double e) => (r * Math.Tan(degrees * Math.PI / 180)) + e;
 
-    private static void Judge(Worksheet w, double c, bool powered, double? trail)
+    private static void Judge(Worksheet w, double c, bool powered, bool unsaid, double? trail)
     {
+        if (unsaid && c is >= Manual and <= Powered)
+        {
+            w.Answer("caster", Verdict.Unknown, $"Caster is {c:0.#} deg; {Manual:0} to {Between:0} deg is usual for manual, {Between:0} to {Powered:0} deg for powered steering. "
+                + $"Not known: the steering's assist ({HowToMeasureSteering.Assist}).", c, "deg", Practice);
+            return;
+        }
         var (least, most) = powered ? (Between, Powered) : (Manual, Between);
-        var usual = $"{least:0} to {most:0} deg is usual for {(powered ? "powered" : "manual")} steering";
+        if (unsaid) (least, most) = (Manual, Powered); // beyond what either has
+        var usual = $"{least:0} to {most:0} deg is usual for {(unsaid ? "manual or powered" : powered ? "powered" : "manual")} steering";
         var says = trail is { } t ? $"Caster is {c:0.#} deg, which trails the contact {1000 * t:0} mm; {usual}." : $"Caster is {c:0.#} deg; {usual}.";
         if (c < least) says += " With less the vehicle wanders and the wheel does not come back.";
-        if (c > most) says += powered ? " With more the wheels may shimmy, and weigh heavy when parking." : " With more the wheel is heavy, and the front wheels may shimmy.";
-        w.Answer("caster", c >= least && c <= most ? Verdict.Pass : Verdict.Caution, says, c, "deg", "common practice, no source");
+        if (c > most) says += powered || unsaid ? " With more the wheels may shimmy, and weigh heavy when parking." : " With more the wheel is heavy, and the front wheels may shimmy.";
+        w.Answer("caster", c >= least && c <= most ? Verdict.Pass : Verdict.Caution, says, c, "deg", Practice);
     }
 
     private static Length? Of(double? meters) => meters is { } m ? Length.FromMeters(m) : null;

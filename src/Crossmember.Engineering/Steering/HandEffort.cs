@@ -28,8 +28,8 @@ public sealed class HandEffort() : Calculation<HandEffort.Inputs, HandEffort.Res
     ],
     Checks =
     [
-        new("parking", Sense.AtMost, "Can the standing wheels be turned by hand?"),
-        new("assist-lost", Sense.AtMost, "Can it be steered with the assist lost?"),
+        new("parking", Sense.AtMost, "Can the standing wheels be turned by hand?", "assistFactor"),
+        new("assist-lost", Sense.AtMost, "Can it be steered with the assist lost?", "assistFactor"),
     ],
     Trends =
     [
@@ -38,7 +38,7 @@ public sealed class HandEffort() : Calculation<HandEffort.Inputs, HandEffort.Res
     ],
     Examples =
     [
-        new(new Dictionary<string, string> { ["kingpinTorque"] = "486.4 N m", ["ratio"] = "16", ["efficiency"] = "0.75", ["rimDiameter"] = "400 mm" },
+        new(new Dictionary<string, string> { ["kingpinTorque"] = "486.4 N m", ["ratio"] = "16", ["efficiency"] = "0.75", ["rimDiameter"] = "400 mm", ["assistFactor"] = "1" },
             new Dictionary<string, double> { ["force"] = 202.7, ["forceUnassisted"] = 202.7 }, 0.0003, "486.4 / (16 x 0.75 x 0.20) = 202.7 N, by hand", Provenance.Derived),
     ],
     Cautions =
@@ -59,17 +59,19 @@ public sealed class HandEffort() : Calculation<HandEffort.Inputs, HandEffort.Res
         [Input("overall steering ratio", MoreThan = 0, Low = 8, High = 45, Measure = "count turns from stop to stop, read the turn plates, and take 360 x turns / total angle")] Ratio Ratio,
         [Input("share of the hand's work that reaches the wheels", MoreThan = 0, Low = 0.3, High = 1, Default = 0.75, Measure = HowToMeasureSteering.Efficiency)] Ratio Efficiency,
         [Input("diameter of the steering wheel", "in", MoreThan = 0, Low = 11, High = 24, Measure = HowToMeasureSteering.RimDiameter)] Length RimDiameter,
-        [Input("how many times the assist multiplies the hand's pull; 1 without", AtLeast = 1, High = 20, Default = 1, Measure = HowToMeasureSteering.Assist)] Ratio AssistFactor);
+        [Input("how many times the assist multiplies the hand's pull; 1 for manual steering", AtLeast = 1, High = 20, Measure = HowToMeasureSteering.Assist)] Ratio? AssistFactor);
 
     public sealed record Result(
-        [Output("pull at the rim as the vehicle is", "N")] Force Force,
+        [Output("pull at the rim as the vehicle is", "N")] Force? Force,
         [Output("pull at the rim without assist", "N")] Force ForceUnassisted);
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
-        double T = x.KingpinTorque.NewtonMeters, i = x.Ratio.DecimalFractions, eta = x.Efficiency.DecimalFractions, R = x.RimDiameter.Meters / 2, a = x.AssistFactor.DecimalFractions;
-        double lost = T / (i * eta * R), force = lost / a; // N
+        double T = x.KingpinTorque.NewtonMeters, i = x.Ratio.DecimalFractions, eta = x.Efficiency.DecimalFractions, R = x.RimDiameter.Meters / 2;
+        var lost = T / (i * eta * R); // N
         w.Line("F", "T / (i eta R)", $"{T} / ({i} x {eta} x {R})", lost, "N");
+        if (x.AssistFactor is not { DecimalFractions: var a }) return new(null, Force.FromNewtons(lost)); // nobody said whether it is powered: no guess
+        var force = lost / a; // N
         if (a > 1) w.Line("Fa", "F / a", $"{lost} / {a}", force, "N");
         w.AtMost("parking", force, InOrder, "N", Standing(force, a), Regulation, beyond: Verdict.Caution);
         if (a > 1)

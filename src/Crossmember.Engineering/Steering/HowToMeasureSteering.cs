@@ -47,6 +47,8 @@ internal static class HowToMeasureSteering
 
     public const string BumpTravel = "measure from the axle to the bump stop with the weight on the wheels";
 
+    public const string FullBumpTravel = "gap to the bump stop and what it squeezes until it is solid: half of a rubber stop's height, or its maker's figure";
+
     public const string DroopTravel = "lift the frame until the wheels just leave the ground and measure how far the axle went down";
 
     public const string GuideKind = "look: leaf springs, or links with coil springs";

@@ -58,7 +58,7 @@ public sealed class PumpDemand() : Calculation<PumpDemand.Inputs, PumpDemand.Res
     private const double PumpEfficiency = 0.8; // of the pump's shaft power, common practice, no source
 
     public sealed record Inputs(
-        [Input("how many times the assist multiplies the hand's pull; 1 without", AtLeast = 1, High = 20, Default = 1, Measure = HowToMeasureSteering.Assist)] Ratio AssistFactor,
+        [Input("how many times the assist multiplies the hand's pull; 1 for manual steering", AtLeast = 1, High = 20, Measure = HowToMeasureSteering.Assist)] Ratio AssistFactor,
         [Input("torque to turn the standing front wheels, in each condition", "N m", MoreThan = 0, High = 5000, Measure = "comes from loads and tire pressure")] Members<Torque>? KingpinTorques,
         [Input("length of the pitman arm", "in", MoreThan = 0, Low = 3, High = 14, Measure = HowToMeasureSteering.PitmanLength)] Length? PitmanLength,
         [Input("length of the steering arm", "in", MoreThan = 0, Low = 3, High = 14, Measure = HowToMeasureSteering.ArmLength)] Length? ArmLength,

@@ -6,7 +6,7 @@ namespace Crossmember.Engineering.Steering;
 
 /// <summary>What is left around the front tires and the linkage with another tire, at full lock and full bump.</summary>
 /// <remarks>
-/// Formula:  lock gap - (dW / 2 + dET) cos d - dR sin d; fender gap - travel to the stop - dR; linkage gap - share x travel to the stop
+/// Formula:  lock gap - (dW / 2 + dET) cos d - dR sin d; fender gap - travel - dR; linkage gap - share x travel, to where the stop is squeezed solid
 /// Valid:    the places measured with the tire of the survey stay the nearest ones; rigid tire and axle
 /// Source:   geometry, docs/derivations/turning.md; 19 mm to be left: common practice, no source
 /// Example:  40 mm at 35 deg, 1 in more radius, 1/2 in more half width -> 15.0 mm
@@ -17,9 +17,10 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
     Version = 1,
     Title = "Tire and linkage clearance",
     Purpose = "Whether another tire still clears frame, springs and fenders at full lock and full bump, and the drag link and tie rod clear what is above them.",
-    Formula = "at lock: gap - (dW / 2 + dET) cos d - dR sin d; under the fender: gap - travel to the stop - dR; linkage: gap - share x travel to the stop",
+    Formula = "at lock: gap - (dW / 2 + dET) cos d - dR sin d; under the fender: gap - s - dR; linkage: gap - share x s, s the rise until the stop is squeezed solid",
     Validity = "Counts from gaps measured with one tire to another by half the change of width (dW), the change of wheel offset (dET, inboard positive) and of radius (dR). The places nearest at the "
-        + "survey are taken to stay the nearest: a much wider tire may touch elsewhere first. Tires grow with speed and lean with load; nominal sizes differ from real ones by half an inch.",
+        + "survey are taken to stay the nearest: a much wider tire may touch elsewhere first. Full bump is the gap to the stop and what the stop squeezes; where that is not known it is told to where "
+        + "the stop touches, and passes nothing. Tires grow with speed and lean with load; nominal sizes differ from real ones by half an inch.",
     Sources = ["Geometry, derived (docs/derivations/turning.md)", "19 mm (3/4 in) to be left: common practice, no source"],
     Checks =
     [
@@ -34,7 +35,10 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
         new("fittedDiameter", "underFender", '-', 27, 36), new("widths", "atLock", '-', 6, 14), new("linkageShare", "atLinkage", '-', 0.3, 1), new("rideHeights", "underFender", '+', 150, 300),
         new("surveyRideHeight", "underFender", '-', 150, 300),
     ],
-    NoTrends = [new("innerAngles", "turns width into radius: either may be the one that changed")],
+    NoTrends =
+    [
+        new("innerAngles", "turns width into radius: either may be the one that changed"), new("fullBumpTravels", "takes the place of the travel until the stop touches"),
+    ],
     Examples =
     [
         new(new Dictionary<string, string>
@@ -71,7 +75,8 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
         [Input("share of the axle's travel by which that gap closes", MoreThan = 0, High = 1, Default = 1, Measure = "1 for a tie rod at the axle, about 0.5 for the middle of a drag link")] Ratio LinkageShare,
         [Input("frame datum over axle center at the survey", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.PointsRideHeight)] Length? SurveyRideHeight,
         [Input("frame datum over axle center in each condition", "mm", Low = 50, High = 600, Measure = HowToMeasureSteering.RideHeight)] Members<Length>? RideHeights,
-        [Input("travel from ride height to the bump stop in each condition", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.BumpTravel)] Members<Length>? BumpTravels);
+        [Input("travel from ride height until the bump stop touches, in each condition", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.BumpTravel)] Members<Length>? BumpTravels,
+        [Input("travel from ride height until the bump stop is squeezed solid, in each condition", "mm", AtLeast = 0, High = 300, Measure = HowToMeasureSteering.FullBumpTravel)] Members<Length>? FullBumpTravels);
 
     public sealed record Result(
         [Output("left between tire and frame or spring at full lock", "mm")] Length? AtLock,
@@ -97,19 +102,23 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
         var linkage = x.LinkageGap?.Millimeters - (rise * x.LinkageShare.DecimalFractions); // mm
         if (linkage is { } g) w.Line("linkage", "gap - share x s", $"{x.LinkageGap!.Value.Millimeters} - {x.LinkageShare.DecimalFractions} x {rise!.Value}", g, "mm");
         Judge(w, "lock", lockLeft, "between tire and frame or spring at full lock");
-        Judge(w, "fender", under, "over the tire at full bump");
-        Judge(w, "linkage", linkage, "over drag link and tie rod at full bump");
+        var touching = x.FullBumpTravels is null;
+        var at = touching ? "when the stop touches" : "at full bump";
+        Judge(w, "fender", under, "over the tire " + at, touching);
+        Judge(w, "linkage", linkage, "over drag link and tie rod " + at, touching);
         var all = new[] { lockLeft, under, linkage }.OfType<double>().ToList();
         return new(Of(lockLeft), Of(under), Of(linkage), all.Count > 0 ? Of(all.Min()) : null);
     }
 
-    /// <summary>How far the axle rises from where it stood at the survey to its stop, mm: the farthest of the conditions.</summary>
+    /// <summary>How far the axle rises from where it stood at the survey until its stop is solid, else until it touches, mm: the farthest of the conditions.</summary>
     private static double? Rise(Inputs x, Worksheet w)
     {
-        if (x is not { SurveyRideHeight: { } survey, RideHeights: { } heights, BumpTravels: { } travels }) return null;
+        if (x is not { SurveyRideHeight: { } survey, RideHeights: { } heights, } || (x.FullBumpTravels ?? x.BumpTravels) is not { } travels) return null;
         double? farthest = null;
-        foreach (var ((condition, height), (_, travel)) in heights.Items.Zip(travels.Items))
+        foreach (var (condition, height) in heights.Items)
         {
+            var (named, travel) = travels.Items.FirstOrDefault(t => t.Name == condition);
+            if (named is null) return null;
             var s = (survey - height + travel).Millimeters;
             w.Line($"s {condition}", "ride height at the survey - ride height + bump travel", $"{survey.Millimeters} - {height.Millimeters} + {travel.Millimeters}", s, "mm");
             farthest = Math.Max(farthest ?? s, s);
@@ -117,12 +126,14 @@ public sealed class TireClearance() : Calculation<TireClearance.Inputs, TireClea
         return farthest;
     }
 
-    private static void Judge(Worksheet w, string check, double? left, string where)
+    private static void Judge(Worksheet w, string check, double? left, string where, bool touching = false)
     {
         if (left is not { } mm) return;
         var told = Math.Abs(mm).ToString("0", CultureInfo.InvariantCulture);
         if (mm <= 0) w.AtLeast(check, mm, Left, "mm", $"It touches: {told} mm are lacking {where}.", "what is left by the measured gaps");
-        else w.AtLeast(check, mm, Left, "mm", mm < Left ? $"Only {told} mm are left {where}; {Left:0} mm is held to be enough." : $"{told} mm are left {where}.", "common practice, no source", beyond: Verdict.Caution);
+        else w.AtLeast(check, mm, Left, "mm", (mm < Left ? $"Only {told} mm are left {where}; {Left:0} mm is held to be enough." : $"{told} mm are left {where}.")
+            + (touching ? " How far the stop squeezes from there is not known, and takes as much more." : ""),
+            "common practice, no source", watch: touching ? double.PositiveInfinity : null, beyond: Verdict.Caution);
     }
 
     private static Length? Of(double? mm) => mm is { } m ? Length.FromMillimeters(m) : null;

@@ -45,7 +45,7 @@ public sealed class Toe() : Calculation<Toe.Inputs, Toe.Result>(new()
     ],
 })
 {
-    private const double UsualMost = 5; // mm, common practice, no source
+    private const double UsualMost = 5, UsualTolerance = 0.0015875; // mm, m (1/16 in): common practice, no source
 
     public sealed record Inputs(
         [Input("toe by tape: rear reading less front reading", "in", Low = -1, High = 1, Measure = "mark both treads at hub height, tape in front, roll half a turn, tape behind, subtract front from rear")]
@@ -54,7 +54,7 @@ public sealed class Toe() : Calculation<Toe.Inputs, Toe.Result>(new()
         [Input("diameter of the tires fitted", "in", MoreThan = 0, Low = 20, High = 60, Measure = "comes from the tire size")] Length? FittedDiameter,
         [Input("toe the maker asks for", "in", Low = -1, High = 1, Measure = "look it up in the maker's handbook")] Length? WantedToe,
         [Input("diameter the maker's figure belongs to", "in", MoreThan = 0, Low = 12, High = 60, Measure = "the tire the vehicle was built with")] Length? WantedDiameter,
-        [Input("tolerance of the maker's figure, either way", "in", MoreThan = 0, High = 0.25, Default = 0.0625, Measure = "look it up in the maker's handbook; 1/16 in is usual")] Length Tolerance);
+        [Input("tolerance of the maker's figure, either way; 1/16 in is taken where none is stated", "in", MoreThan = 0, High = 0.25, Measure = "look it up in the maker's handbook; 1/16 in is usual")] Length? Tolerance);
 
     public sealed record Result(
         [Output("angle of each wheel, toe-in positive", "deg")] Angle? Angle,
@@ -84,7 +84,7 @@ public sealed class Toe() : Calculation<Toe.Inputs, Toe.Result>(new()
                 asked = 2 * on.Meters * wanted;
                 w.Line("toe'", "2 D' sin a0", $"2 x {on.Millimeters} x {wanted}", 1000 * asked.Value, "mm");
             }
-            Judge(w, toe, 2 * D * wanted, x.Tolerance.Meters * D / at.Meters, Told(asked), slip);
+            Judge(w, toe, 2 * D * wanted, (x.Tolerance?.Meters ?? UsualTolerance) * D / at.Meters, x.Tolerance is not null, Told(asked), slip);
         }
         else
         {
@@ -97,12 +97,12 @@ public sealed class Toe() : Calculation<Toe.Inputs, Toe.Result>(new()
     }
 
     /// <summary>All in m, as a tape held at the measured diameter reads.</summary>
-    private static void Judge(Worksheet w, double toe, double wanted, double tolerance, string asked, double slip)
+    private static void Judge(Worksheet w, double toe, double wanted, double tolerance, bool stated, string asked, double slip)
     {
         var off = Math.Abs(toe - wanted);
-        w.Answer("toe", off <= tolerance * (1 + 1e-9) ? Verdict.Pass : Verdict.Fail,
-            $"Toe is {Way(toe)} where the tape was held; the maker's angle reads {Way(wanted)} there, {1000 * tolerance:0.0} mm either way.{asked} It drags each tire sideways by {Slip(slip)} of its way.",
-            1000 * toe, "mm", "the maker's figure");
+        w.Answer("toe", off <= tolerance * (1 + 1e-9) ? Verdict.Pass : stated ? Verdict.Fail : Verdict.Caution,
+            $"Toe is {Way(toe)} where the tape was held; the maker's angle reads {Way(wanted)} there, {1000 * tolerance:0.0} mm either way{(stated ? "" : ", a usual tolerance where the maker's is not stated")}.{asked} It drags each tire sideways by {Slip(slip)} of its way.",
+            1000 * toe, "mm", stated ? "the maker's figure" : "the maker's figure; its tolerance: common practice, no source");
     }
 
     private static string Slip(double meters) => $"{100 * Math.Abs(meters) / 1609.344:0.00} %";

@@ -28,6 +28,18 @@ public class PinionAndCasterTests
     [InlineData(0, 18.1806, "pass")] // as far the other way: 9.0903 deg at both ends, the flanges toward each other
     public void Ends_within_three_degrees(double output, double pinion, string verdict) => Assert.Equal(verdict, Shaft(200, output, pinion).Verdict("difference"));
 
+    // That rule is for two single joints. The pinion of a double joint 3.6 deg off the shaft is practice: a caution.
+    [Theory]
+    [InlineData(8.5, "pass")]
+    [InlineData(5.5, "caution")] // 3.59 deg off
+    [InlineData(-10, "caution")]
+    public void A_double_joint_is_not_failed_by_a_rule_of_single_ones(double pinion, string verdict)
+    {
+        var r = Shaft(200, 0, pinion, true);
+        Assert.Equal(verdict, r.Verdict("difference"));
+        Assert.Equal("common practice, no source", r.Finding("difference")["source"]!.GetValue<string>());
+    }
+
     // The wedge told is the one that does it: with it both ends are alike, or the pinion of a double joint points at the case.
     [Fact]
     public void The_wedge_evens_the_joints_out() =>
@@ -60,12 +72,12 @@ public class PinionAndCasterTests
 
     // By hand: rake atan(50 / 2560) = 1.119 deg; arms of 900 mm, pivot 50 then 100 mm over the axle: asin(1/9) - asin(1/18) = 3.1946 deg; shackles 1 in longer on 44 in: 1.3020 deg.
     [Theory]
-    [InlineData("", 1.8811)]
+    [InlineData(""" ,"eyeSpan":"44 in" """, 1.8811)]
     [InlineData(""" ,"armLength":"900 mm","pivotHeight":"50 mm" """, -1.3135)]
     [InlineData(""" ,"armLength":"900 mm","pivotHeight":"50 mm","pivotSide":"ahead" """, 5.0757)]
     [InlineData(""" ,"shackleChange":"1 in","eyeSpan":"44 in" """, 3.1831)]
     [InlineData(""" ,"shackleChange":"1 in","eyeSpan":"44 in","shackleEnd":"ahead" """, 0.5791)]
-    [InlineData(""" ,"wedge":"2 deg" """, 3.8811)]
+    [InlineData(""" ,"wedge":"2 deg","eyeSpan":"44 in" """, 3.8811)]
     public void Caster_by_rake_arms_shackles_and_wedge(string more, double caster) => Caster(50, 100, more).Gives("caster", caster, 1e-4);
 
     // Independent: the kingpin as a vector carried along with an axle and an arm that are built point by point before and after.
@@ -86,15 +98,48 @@ public class PinionAndCasterTests
         {
             Caster(front, front).Gives("caster", 3, 1e-9);
             var wedge = Caster(front, rear).Number("wedgeNeeded")!.Value;
-            Caster(front, rear, $""" ,"wedge":"{wedge:R} deg" """).Gives("caster", 3, 1e-9);
+            Caster(front, rear, $""" ,"wedge":"{wedge:R} deg","eyeSpan":"44 in" """).Gives("caster", 3, 1e-9);
         }, iter: 50);
 
     // At least 1 deg: common practice, no source. 2560 mm: 1 deg is 44.69 mm of rake, 2.999 deg 134.1.
     [Theory]
     [InlineData(0, 80, "pass")]
     [InlineData(0, 100, "caution")]
-    [InlineData(0, 140, "fail")]
+    [InlineData(0, 140, "caution")]
     public void Too_little_caster_is_told(double front, double rear, string verdict) => Assert.Equal(verdict, Caster(front, rear).Verdict("caster"));
+
+    // 3 deg less atan(140 / 2560) = 3.130: 0.13 deg forward. A wedge is told by what it adds, never by a minus; signs in the working stand in brackets.
+    [Fact]
+    public void Caster_gone_is_told_in_words_and_by_a_wedge_that_adds()
+    {
+        var says = Caster(0, 140).Finding("caster")["text"]!.GetValue<string>();
+        Assert.Contains("the kingpins lean 0.1 deg forward", says, StringComparison.Ordinal);
+        Assert.Contains("A wedge of 3.1 deg more", says, StringComparison.Ordinal);
+        // 0.5 deg as built, 0.45 deg more of it by 20 mm at the front: less than 1, and no wedge gives anything back.
+        var more = Door.Run("lift.caster-change", """
+            {"frontRideHeight":"170 mm","originalFrontHeight":"150 mm","rearRideHeight":"150 mm","originalRearHeight":"150 mm","wheelbase":"2560 mm","originalCaster":"0.5 deg","eyeSpan":"44 in"}
+            """);
+        Assert.DoesNotContain("-", more.Finding("caster")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.DoesNotContain("--", more["working"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains("before a wedge is bought", more.Finding("caster")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    // Radius arms of 900 mm with their pivot 50 mm up take 3.2 deg by a lift of 50 mm: left out because one figure is missing, 3 deg would be told as kept.
+    [Theory]
+    [InlineData("", "length of its radius arms")]
+    [InlineData(""" ,"armLength":"900 mm" """, "pivot lies over the axle")]
+    [InlineData(""" ,"pivotHeight":"50 mm" """, "how long the radius arms are")]
+    [InlineData(""" ,"shackleChange":"1 in" """, "leaf springs from eye to eye")]
+    public void An_axle_whose_guide_is_not_stated_has_no_caster(string stated, string says)
+    {
+        var r = Caster(50, 50, stated);
+        Assert.Equal("unknown", r.Verdict("caster"));
+        Assert.Contains(says, r.Finding("caster")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Null(r.Number("caster"));
+        Assert.Null(r.Number("change"));
+        Assert.Null(r.Number("wedgeNeeded"));
+        r.Gives("rake", 0, 1e-9);
+    }
 
     [Fact]
     public void An_arm_shorter_than_its_pivot_is_high_is_told()
@@ -105,12 +150,14 @@ public class PinionAndCasterTests
         Assert.Equal("unknown", r.Verdict("caster"));
     }
 
+    private const string Leaf = """ ,"eyeSpan":"44 in" """;
+
     private static JsonObject Shaft(double height, double output, double pinion, bool twin = false) => Door.Run("lift.pinion-angle", $$"""
         {"rideHeight":"{{height:R}} mm","originalRideHeight":"150 mm","outputHeight":"20 mm","pinionHeight":"60 mm","run":"1000 mm","outputSlope":"{{output:R}} deg",
          "pinionAngle":"{{pinion:R}} deg"{{(twin ? ""","joints":"double joint at the case" """ : "")}} }
         """);
 
-    private static JsonObject Caster(double front, double rear, string more = "") => Door.Run("lift.caster-change", $$"""
+    private static JsonObject Caster(double front, double rear, string more = Leaf) => Door.Run("lift.caster-change", $$"""
         {"frontRideHeight":"{{150 + front:R}} mm","originalFrontHeight":"150 mm","rearRideHeight":"{{150 + rear:R}} mm","originalRearHeight":"150 mm","wheelbase":"2560 mm","originalCaster":"3 deg"{{more}} }
         """);
 }

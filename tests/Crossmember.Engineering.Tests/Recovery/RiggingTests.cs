@@ -53,7 +53,8 @@ public class RiggingTests
     [InlineData("9.6 m", "40 kN", "pass")]
     [InlineData("9.7 m", "40 kN", "fail")]
     [InlineData("3 m", "10 kN", "pass")]
-    [InlineData("3 m", "400 kN", "fail")]
+    [InlineData("3 m", "400 kN", "caution")] // by a margin and a ground remembered
+    [InlineData("29 m", "10 kN", "fail")] // not even one part reaches
     public void The_rope_must_reach(string distance, string pull, string verdict) =>
         Assert.Equal(verdict, Tackle(pull, $""" ,"distance":"{distance}"{(pull == "40 kN" ? ""","parts":"3" """ : "")} """).Verdict("rigging"));
 
@@ -66,6 +67,8 @@ public class RiggingTests
         var r = Tackle("10 kN", $""" ,"distance":"{distance}","parts":"1" """);
         r.Gives("layer", layer, 0);
         r.Gives("firstLayerLoad", 10 * times, 1e-9);
+        r.Gives("fullDrumLoad", 10 * 130.0 / 73, 1e-9); // four layers in all
+        Assert.Contains($"layer {layer} of 4", r.Finding("rigging")["text"]!.GetValue<string>());
         r.Gives("layerPull", 4310 * 9.80665e-3 / times, 1e-9);
     }
 

@@ -77,6 +77,20 @@ public class EffortTests
         Assert.Contains(says, r.Finding("parking")["text"]!.GetValue<string>() + r.Finding("assist-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
+    // Nobody said whether it is powered: no pass as manual, and no guess. The pull without assist is statics and stands: 486.4 N m gives 202.7 N.
+    [Fact]
+    public void Steering_that_nobody_stated_is_not_taken_for_manual()
+    {
+        var r = Door.Run("steering.hand-effort", """{"kingpinTorque":"486.4 N m","ratio":16,"efficiency":0.75,"rimDiameter":"0.40 m"}""");
+        Assert.Equal(("unknown", "unknown"), (r.Verdict("parking"), r.Verdict("assist-lost")));
+        Assert.Null(r.Number("force"));
+        r.Gives("forceUnassisted", 202.7, 0.05);
+        Assert.Contains("1 for a manual box", r.Finding("parking")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        var pump = Door.Run("steering.pump-demand", """{"kingpinTorques":{"touring":"650 N m"}}""");
+        Assert.Equal(("unknown", "unknown"), (pump.Verdict("flow"), pump.Verdict("pressure")));
+        Assert.Contains("1 for a manual box", pump.Finding("flow")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
     // Derived: bore 3 in, 15 mm a turn: 68.405 cm3; at 75 rpm 5.1304 L/min and 1 of leak. 650 N m through arms of 6 and 7 in and 0.9: 619.05 N m at the box;
     // 2 pi 619.05 / (16 x 68.405 cm3) = 3.554 MPa and 0.3 of back pressure.
     [Fact]

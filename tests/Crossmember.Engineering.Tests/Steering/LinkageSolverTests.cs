@@ -82,12 +82,26 @@ public class LinkageSolverTests
     public void Equal_and_parallel_arms_do_not_steer() =>
         Gen.Select(Gen.Double[500, 900], Gen.Double[-100, 100], Gen.Double[100, 250], Gen.Double[-5, 10], Gen.Double[0, 12]).Sample((arm, rise, ax, caster, inclination) =>
         {
-            var r = Bump((ax - arm, -450, -100 + rise), (ax, -450, -100), 1300, 200, $"\"rideHeight\":\"230 mm\",\"bumpTravel\":\"90 mm\",\"droopTravel\":\"90 mm\",\"guideKind\":\"links\",\"guideX\":\"{-arm:R} mm\",\"guideRise\":\"{rise:R} mm\","
+            var r = Bump((ax - arm, -450, -100 + rise), (ax, -450, -100), 1300, 200, $"\"rideHeight\":\"230 mm\",\"bumpTravel\":\"60 mm\",\"fullBumpTravel\":\"90 mm\",\"droopTravel\":\"90 mm\",\"guideKind\":\"links\",\"guideX\":\"{-arm:R} mm\",\"guideRise\":\"{rise:R} mm\","
                 + $"\"caster\":\"{caster:R} deg\",\"inclination\":\"{inclination:R} deg\"");
             r.Gives("total", 0, 1e-6);
             r.Gives("offCenter", 0, 1e-6);
             Assert.Equal(("pass", "pass", "pass"), (r.Verdict("closes"), r.Verdict("gradient"), r.Verdict("total")));
         }, iter: 50);
+
+    // The stop touches after 60 mm and is solid after 90: steer at full bump is that at 90 mm; where the squash is not known it is told to the touching stop, and passes nothing.
+    [Fact]
+    public void Bump_goes_on_until_the_stop_is_solid()
+    {
+        JsonObject Run(string bump) => Bump((-700, -450, 0), (150, -450, -120), 1300, 180,
+            $"\"rideHeight\":\"180 mm\",{bump},\"droopTravel\":\"80 mm\",\"guideKind\":\"links\",\"guideX\":\"-700 mm\",\"guideRise\":\"100 mm\",\"caster\":\"3 deg\",\"inclination\":\"7 deg\"");
+        JsonObject touching = Run("\"bumpTravel\":\"60 mm\""), solid = Run("\"bumpTravel\":\"60 mm\",\"fullBumpTravel\":\"90 mm\""), gap = Run("\"bumpTravel\":\"90 mm\"");
+        Assert.Equal(gap.Number("atBump"), solid.Number("atBump"));
+        Assert.NotEqual(touching.Number("atBump"), solid.Number("atBump"));
+        Assert.Equal(("pass", "pass"), (solid.Verdict("closes"), solid.Verdict("total")));
+        Assert.Equal(("caution", "caution"), (touching.Verdict("closes"), touching.Verdict("total")));
+        Assert.Contains("until the stop touches", touching.Finding("total")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
 
     // Invariant: seen in a mirror, left is right.
     [Fact]

@@ -49,11 +49,37 @@ public class TireClearanceTests
     [InlineData(36, "fail")] // -3.5 mm
     public void What_is_left_is_judged(double diameter, string verdict)
     {
-        var r = Clear(31, 10, 0, diameter, 10, ",\"fenderGap\":\"140 mm\",\"bumpTravels\":{\"touring\":\"80 mm\"}");
+        var r = Clear(31, 10, 0, diameter, 10, ",\"fenderGap\":\"140 mm\",\"bumpTravels\":{\"touring\":\"55 mm\"},\"fullBumpTravels\":{\"touring\":\"80 mm\"}");
         Assert.Equal(verdict, r.Verdict("fender"));
         Assert.Contains(verdict == "fail" ? "It touches" : "mm are left", r.Finding("fender")["text"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.Equal("unknown", r.Verdict("lock"));
         Assert.Equal(r.Number("underFender"), r.Number("least"));
+    }
+
+    // By hand: 3 in to the stop and 1 in of squash, 6-1/4 in over the tire and 4-1/2 in over the linkage, 31.7 to 33 in tires: 158.75 - 101.6 - 16.51 and 114.3 - 101.6 mm
+    // squeezed; 66.04 and 38.1 mm when the stop only touches, which passes nothing.
+    [Fact]
+    public void The_stop_is_squeezed_before_it_holds()
+    {
+        const string gaps = ",\"fenderGap\":\"6.25 in\",\"linkageGap\":\"4.5 in\",\"bumpTravels\":{\"touring\":\"3 in\"}";
+        JsonObject touching = Clear(31.7, 10, 0, 33, 10, gaps), solid = Clear(31.7, 10, 0, 33, 10, gaps + ",\"fullBumpTravels\":{\"touring\":\"4 in\"}");
+        solid.Gives("underFender", 40.64, 1e-9);
+        solid.Gives("atLinkage", 12.7, 1e-9);
+        touching.Gives("underFender", 66.04, 1e-9);
+        touching.Gives("atLinkage", 38.1, 1e-9);
+        Assert.Equal(("pass", "caution"), (solid.Verdict("fender"), solid.Verdict("linkage")));
+        Assert.Equal(("caution", "caution"), (touching.Verdict("fender"), touching.Verdict("linkage")));
+        Assert.Contains("over the tire when the stop touches", touching.Finding("fender")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Contains("over the tire at full bump", solid.Finding("fender")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Equal("fail", Clear(31.7, 10, 0, 36, 10, gaps.Replace("3 in", "5 in", StringComparison.Ordinal)).Verdict("fender"));
+    }
+
+    // Travels go by the names of their conditions, not by their order.
+    [Fact]
+    public void Travels_belong_to_their_condition()
+    {
+        const string turned = ",\"fenderGap\":\"140 mm\",\"bumpTravels\":{\"touring\":\"70 mm\",\"empty\":\"90 mm\"},\"rideHeights\":{\"empty\":\"180 mm\",\"touring\":\"165 mm\"}";
+        Clear(31, 10, 0, 31, 10, turned, ride: null).Gives("underFender", 140 - 90, 1e-9);
     }
 
     [Fact]

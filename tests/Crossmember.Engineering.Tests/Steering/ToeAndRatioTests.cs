@@ -72,6 +72,18 @@ public class ToeAndRatioTests
         Assert.Equal("pass", r.Verdict("toe"));
     }
 
+    // A tolerance that nobody stated is a usual one, and nobody is failed by it.
+    [Fact]
+    public void Toe_beyond_a_tolerance_that_is_ours_is_a_caution()
+    {
+        const string wanted = ",\"wantedToe\":\"0.125 in\",\"wantedDiameter\":\"30 in\"";
+        var r = Toe("0.3 in", "30 in", wanted);
+        Assert.Equal("caution", r.Verdict("toe"));
+        Assert.Contains("1.6 mm either way, a usual tolerance", r.Finding("toe")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Equal("pass", Toe("0.187 in", "30 in", wanted).Verdict("toe"));
+        Assert.Equal("caution", Toe("0.188 in", "30 in", wanted).Verdict("toe"));
+    }
+
     // 1/8 in +- 1/16 at 30 in, taped at 16 in on the rim: 0.0667 +- 0.0333 in.
     [Theory]
     [InlineData(0.0666, "pass")]
@@ -81,7 +93,7 @@ public class ToeAndRatioTests
     [InlineData(-0.06, "fail")]
     public void A_reading_at_the_rim_is_judged_by_the_makers_angle(double toe, string verdict)
     {
-        var r = Toe($"{toe:R} in", "16 in", ",\"fittedDiameter\":\"33 in\",\"wantedToe\":\"0.125 in\",\"wantedDiameter\":\"30 in\"");
+        var r = Toe($"{toe:R} in", "16 in", ",\"fittedDiameter\":\"33 in\",\"wantedToe\":\"0.125 in\",\"wantedDiameter\":\"30 in\",\"tolerance\":\"0.0625 in\"");
         Assert.Equal(verdict, r.Verdict("toe"));
         Assert.Contains("3.5 mm in", r.Finding("toe")["text"]!.GetValue<string>(), StringComparison.Ordinal); // 0.1375 in on the tread
     }

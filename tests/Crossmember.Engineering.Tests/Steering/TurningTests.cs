@@ -112,6 +112,19 @@ public class TurningTests
     private static JsonObject Caster(double caster, double assist, string more) =>
         Door.Run("steering.caster-trail", $$"""{"caster":"{{caster:R}} deg","assistFactor":{{assist:R}}{{more}}}""");
 
+    // Nobody said whether it is powered: between what manual and what powered steering has there is no pass; less or more than either has stays a caution.
+    [Theory]
+    [InlineData(0.9, "caution")]
+    [InlineData(2, "unknown")]
+    [InlineData(4, "unknown")]
+    [InlineData(6.1, "caution")]
+    public void Caster_of_a_steering_that_nobody_stated(double caster, string verdict)
+    {
+        var r = Door.Run("steering.caster-trail", $$"""{"caster":"{{caster:R}} deg","loadedRadius":"400 mm"}""");
+        Assert.Equal(verdict, r.Verdict("caster"));
+        if (verdict == "unknown") Assert.Contains("1 for a manual box", r.Finding("caster")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
     private static JsonObject Ackermann(double kingpins, double wheelbase, double inner, double? outer) => Door.Run("steering.ackermann",
         $$"""{"kingpinDistance":"{{kingpins:R}} in","wheelbase":"{{wheelbase:R}} in","innerAngle":"{{inner:R}} deg"{{(outer is { } o ? $",\"outerAngle\":\"{o:R} deg\"" : "")}}}""");
 
