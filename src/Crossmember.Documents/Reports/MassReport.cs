@@ -78,6 +78,8 @@ public static class MassReport
         var unit = dimension == Dimension.Angle ? Units.Find("deg")! : Display.Customary(dimension, measure);
         // A scale shows whole pounds or kilograms, a tape tenths of an inch or millimetres.
         var format = unit.Code switch { "lb" or "kg" or "mm" => "0", "in" or "deg" => "0.0", _ => "0.00" };
-        return $"{unit.FromSi(value).ToString(format, null)}{(unit.Code == "1" ? "" : " " + Display.Symbol(unit))}";
+        var told = unit.FromSi(value).ToString(format, System.Globalization.CultureInfo.InvariantCulture);
+        if (double.Parse(told, System.Globalization.CultureInfo.InvariantCulture) == 0) told = told.TrimStart('-');
+        return $"{told}{(unit.Code == "1" ? "" : " " + Display.Symbol(unit))}";
     }
 }
