@@ -122,19 +122,19 @@ public sealed class RestoringRate() : Calculation<RestoringRate.Inputs, Restorin
             : $"The present {k / 1000:0.#} N/mm rides hard empty: {stiff / 1000:0.#} N/mm or less are usual.", k / 1000, "N/mm", Practice);
     }
 
-    /// <summary>Rates (N/m) at the lightest and at the heaviest load, and the height lost between (m), where a helper makes them differ.</summary>
+    /// <summary>Rates (N/m) at the lightest and at the heaviest load, and the height lost between (m), where a helper touches at the heaviest.</summary>
     private static (double Light, double Heavy, double? Lost)? Staged(Inputs x, string heaviest)
     {
         var lightest = x.Loads.Items.MinBy(l => l.Value.Kilograms).Name;
         double? At(string name) => x.PresentRates?.Items.Where(i => i.Name == name).Select(i => (double?)i.Value.NewtonsPerMeter).FirstOrDefault();
         double? Height(string name) => x.PresentHeights?.Items.Where(i => i.Name == name).Select(i => (double?)i.Value.Meters).FirstOrDefault();
-        return At(lightest) is { } light && At(heaviest) is { } heavy && heavy > 1.001 * light ? (light, heavy, Height(lightest) - Height(heaviest)) : null;
+        return At(lightest) is { } light && At(heaviest) is { } heavy && heavy > 1.001 * Math.Min(light, x.WheelRate?.NewtonsPerMeter ?? light) ? (light, heavy, Height(lightest) - Height(heaviest)) : null;
     }
 
-    /// <summary>A spring whose helper touches in between: height by what it loses, ride by the rate on which it stands.</summary>
+    /// <summary>A spring whose helper touches: height by what it loses, ride by the rate on which it stands.</summary>
     private static void Helped(Inputs x, Worksheet w, (double Light, double Heavy, double? Lost) now, double soft, double stiff)
     {
-        var both = $"{now.Light / 1000:0.#} N/mm empty and {now.Heavy / 1000:0.#} N/mm loaded with its helper";
+        var both = now.Heavy > 1.001 * now.Light ? $"{now.Light / 1000:0.#} N/mm empty and {now.Heavy / 1000:0.#} N/mm loaded with its helper" : $"{now.Heavy / 1000:0.#} N/mm with its helper";
         var sinks = now.Lost > x.Tolerance.Meters + 1e-6;
         var (verdict, text) = sinks ? (Verdict.Caution, $"The present spring, {both}, loses {1000 * now.Lost:0} mm of height; {x.Tolerance.Millimeters:0} mm were asked for.")
             : now.Heavy < soft ? (Verdict.Caution, $"The present {both} is too soft: {soft / 1000:0.#} N/mm or more ride well loaded.")

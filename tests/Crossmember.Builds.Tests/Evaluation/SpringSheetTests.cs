@@ -91,6 +91,28 @@ public sealed class SpringSheetTests
         Assert.Equal(verdict, Verdicts(sheet)["springs.wheel-rate[axle=rear]/known"]);
     }
 
+    // 40 mm between the heights; a helper that touches after 30 is in the rate, one that touches after 50 is not.
+    [Theory]
+    [InlineData("30 mm", double.NaN, Verdict.Unknown)]
+    [InlineData("50 mm", 36.775, Verdict.Pass)]
+    public void Heights_weighed_across_the_helper_give_no_rate(string gap, double rate, Verdict verdict)
+    {
+        var sheet = Vehicle($$"""{{Heights}},"axle.rear.spring.second-height":"160 mm","axle.rear.spring.second-load":"1385 kg","axle.rear.helper.rate":"20 N/mm","axle.rear.helper.clearance":"{{gap}}" """);
+        if (double.IsNaN(rate)) Assert.True(sheet.Key("axle.rear.wheel-rate")!.Value.Value.IsAbsent);
+        else Assert.Equal(rate, Opened.Told(sheet, "axle.rear.wheel-rate"), 0.001);
+        Assert.Equal(verdict, Verdicts(sheet)["springs.wheel-rate[axle=rear]/known"]);
+    }
+
+    // 1085 to 1180 kg, 185 unsprung, 75 mm: 28.3 N/mm loaded at least. 24 N/mm alone is too soft; with the helper the axle stands on 44 loaded and loses 15 mm.
+    [Theory]
+    [InlineData("10 mm", Verdict.Pass)]
+    [InlineData("90 mm", Verdict.Caution)]
+    public void What_to_order_sees_the_helper_that_touches(string gap, Verdict verdict)
+    {
+        var sheet = Vehicle($$"""{{Heights}},"axle.rear.spring.rate":"24 N/mm","axle.rear.helper.rate":"20 N/mm","axle.rear.helper.clearance":"{{gap}}","axle.rear.unsprung-mass":"185 kg" """);
+        Assert.Equal(verdict, Verdicts(sheet)["springs.restore[axle=rear]/present"]);
+    }
+
     [Fact]
     public void Other_springs_take_their_facts_with_them()
     {
@@ -136,7 +158,7 @@ public sealed class SpringSheetTests
     {
         var sheet = Vehicle($$"""
             {{Heights}},"axle.rear.spring.rate":"30 N/mm","axle.rear.helper.rate":"20 N/mm","axle.rear.helper.clearance":"10 mm","axle.rear.unsprung-mass":"185 kg",
-            "axle.rear.bump-stop.clearance":"60 mm","axle.rear.bump-stop.squash":"25 mm"
+            "axle.rear.bump-stop.clearance":"60 mm","axle.rear.bump-stop.squash":"25 mm","axle.rear.spring.base":"1 m"
             """);
         Assert.Equal(30, Opened.Told(sheet, "axle.rear.empty.spring-rate"), 1e-9);
         Assert.Equal(50, Opened.Told(sheet, "axle.rear.loaded.spring-rate"), 1e-9);
@@ -145,6 +167,9 @@ public sealed class SpringSheetTests
         Assert.Equal(60 - 13.355, Opened.Told(sheet, "axle.rear.loaded.bump-travel"), 0.005);
         Assert.Equal(60 + 25 - 13.355, Opened.Told(sheet, "axle.rear.loaded.full-bump-travel"), 0.005);
         Assert.Equal(50, Opened.Told(sheet, "axle.rear.loaded.carrying-rate"), 1e-9);
+        // k s^2 / 2 in N m/deg: the helper holds the body in the condition that reaches it.
+        Assert.Equal(30000 / 2.0 * Math.PI / 180, Opened.Told(sheet, "axle.rear.empty.roll-stiffness"), 1e-6);
+        Assert.Equal(50000 / 2.0 * Math.PI / 180, Opened.Told(sheet, "axle.rear.loaded.roll-stiffness"), 1e-6);
         // 20 N/mm x 3.355 mm = 67.1 N = 6.84 kg; (1085 + 95.39 - 185) / 2 = 497.7 kg less that.
         Assert.Equal(6.84, Opened.Told(sheet, "axle.rear.loaded.spring-relief"), 0.01);
         Assert.Equal(497.695 - 6.842, Opened.Told(sheet, "axle.rear.loaded.spring-load"), 0.01);

@@ -102,6 +102,7 @@ public class SpringOrderTests
     [InlineData("", "caution", "too soft")]
     [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "pass", "loses 77 mm")]
     [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"48 mm"} """, "caution", "100 mm were asked for")]
+    [InlineData(""","presentRates":{"empty":"50 N/mm","loaded":"50 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"67 mm"} """, "pass", "50 N/mm with its helper, loses 82 mm")] // touches in both
     [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"82.0 N/mm"} """, "unknown", "tape it")]
     [InlineData(""","presentRates":{"empty":"38.2 N/mm","loaded":"42 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "too soft")]
     [InlineData(""","presentRates":{"empty":"60 N/mm","loaded":"82.0 N/mm"},"presentHeights":{"empty":"149 mm","loaded":"72 mm"} """, "caution", "rides hard empty")]
