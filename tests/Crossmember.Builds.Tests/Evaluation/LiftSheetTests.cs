@@ -11,7 +11,7 @@ public sealed class LiftSheetTests
           {"id":"as-found","masses":[],"parameters":{"axle.*.*.ride-height":"150 mm","axle.*.*.bump-travel":"80 mm","axle.*.*.droop-travel":"100 mm","axle.*.trackbar.length":"0 mm"}},
           {"id":"tall","class":"upgrade","originality":0,"masses":[],"parameters":{"axle.front.*.ride-height":"200 mm","axle.rear.empty.ride-height":"250 mm","axle.rear.loaded.ride-height":"210 mm",
             "axle.*.*.bump-travel":"80 mm","axle.*.*.droop-travel":"100 mm","axle.front.trackbar.length":"800 mm","axle.front.trackbar.end-height":"50 mm","axle.rear.trackbar.length":"0 mm"}}]}
-        ,{"id":"facts","parent":"vehicle","title":"Facts","options":[{"id":"as-found","masses":[],"parameters":{"axle.*.original-ride-height":"150 mm","axle.front.original-caster":"3 deg","leaf.front.eye-span":"44 in"}}]}
+        ,{"id":"facts","parent":"vehicle","title":"Facts","governs":["leaf.front"],"options":[{"id":"as-found","masses":[],"parameters":{"axle.*.original-ride-height":"150 mm","axle.front.original-caster":"3 deg","leaf.front.eye-span":"44 in"}}]}
         ,{"id":"shaft","parent":"vehicle","title":"Shaft","options":[{"id":"as-found","masses":[],"parameters":{
           "axle.rear.propshaft.run":"1000 mm","axle.rear.propshaft.taped-height":"150 mm","axle.rear.propshaft.output-height":"20 mm","axle.rear.propshaft.pinion-height":"60 mm",
           "axle.rear.propshaft.output-slope":"2 deg","axle.rear.pinion-angle":"2 deg","axle.rear.propshaft.arc-radius":"450 mm","axle.rear.propshaft.arc-height":"-150 mm",

@@ -20,7 +20,7 @@ public sealed class SteeringSheetTests
         "steering.points.ride-height":"150 mm","steering.pitman.shaft":"upright","steering.pitman.pivot-x":"150 mm","steering.pitman.pivot-y":"0 mm","steering.pitman.pivot-z":"-100 mm",
         "steering.pitman.end-x":"300 mm","steering.pitman.end-y":"0 mm","steering.pitman.end-z":"-100 mm","steering.arm.ball-x":"150 mm","steering.arm.ball-y":"-650 mm","steering.arm.ball-z":"-100 mm",
         "axle.front.caster":"2 deg","axle.front.guide.kind":"leaf","axle.front.guide.fixed-x":"-560 mm","axle.front.guide.fixed-rise":"20 mm",
-        "axle.front.empty.ride-height":"150 mm","axle.front.loaded.ride-height":"140 mm","axle.front.*.bump-travel":"70 mm","axle.front.*.droop-travel":"80 mm"
+        "axle.front.empty.ride-height":"150 mm","axle.front.loaded.ride-height":"140 mm","axle.front.*.bump-travel":"70 mm","axle.front.*.full-bump-travel":"85 mm","axle.front.*.droop-travel":"80 mm"
         """;
 
     // Derived: half of 1100 kg on each wheel at 200 kPa and 0.8: 0.8 / 3 x sqrt(5393.7^3 / 200000) = 236.19 N m; two of them, 21.818 to 1 and 0.75 on 200 mm: 144.34 N.
@@ -82,6 +82,9 @@ public sealed class SteeringSheetTests
         Assert.NotEqual(0, loaded);
         Assert.Equal(Verdict.Pass, Finding(sheet, "steering.bump-steer[condition=loaded]/closes").Verdict);
         Assert.Equal(Verdict.Pass, Finding(sheet, "steering.drag-link-angle/angle").Verdict);
+        // A stop whose squash nobody stated passes nothing.
+        var touching = Vehicle($"{Turned},{Points}".Replace("\"axle.front.*.full-bump-travel\":\"85 mm\",", "", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Caution, Finding(touching, "steering.bump-steer[condition=loaded]/closes").Verdict);
     }
 
     // The drag link crosses from the middle to the left wheel; a track bar beside it, level too, carries the axle along and takes most of its steer away.
