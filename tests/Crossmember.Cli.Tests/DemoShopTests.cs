@@ -120,7 +120,7 @@ public sealed partial class DemoShopTests : IDisposable
     }
 
     /// <summary>
-    /// By hand, in and lb: 600 / 2 / (5.875 - 4.5) = 218.18 lb/in at each rear wheel; (3799.2 - 485) / 2 = 1657.1 on each spring of 1300; 919.6 more than when it was taped:
+    /// By hand, in and lb: 600 / 2 / (5.875 - 4.5) = 218.18 lb/in at each rear wheel; (3799.2 - 485) / 2 = 1657.1 on each side; 919.6 more than when it was taped:
     /// 436.4 for the 2 in until the helper touches, the other 483.2 on 218.18 + 250 make 1.032: 5.875 - 3.032 = 2.843 over the axle, 0.718 to the bump stop.
     /// </summary>
     [Fact]
@@ -128,7 +128,8 @@ public sealed partial class DemoShopTests : IDisposable
     {
         var rating = Finding("packhorse", "working", "springs.axle-capacity[axle=rear,condition=touring]/rating");
         Assert.Equal("fail", (string?)rating["verdict"]);
-        Assert.Equal((1300 - 1657.1) / 1300, (double)rating["margin"]!, 0.0001);
+        // The helper takes 1.032 in of its 250 lb/in: 258.1 lb, and the leaves of 1300 the rest.
+        Assert.Equal((1300 - 1399.0) / 1300, (double)rating["margin"]!, 0.0005);
         var results = Check("packhorse", "working")["results"]!;
         Assert.Equal(218.18 * 4.4482216 / 25.4, (double)results["springs.wheel-rate[axle=rear]"]!["rate"]!["value"]!, 0.001);
         var stands = results["springs.ride-height[axle=rear,condition=touring]"]!;
@@ -165,8 +166,8 @@ public sealed partial class DemoShopTests : IDisposable
     {
         var cautions = Check("packhorse", "carried")["findings"]!.AsArray().Where(f => (string?)f!["verdict"] == "caution").Select(f => ((string)f!["id"]!).Split('[', '/')[0]);
         Assert.Equal(
-            ["recovery.electrical-demand", "recovery.purchase", "recovery.rope", "recovery.weakest-link", "recovery.winch-reach", "recovery.winch-reach", "springs.leaf-pack",
-                "stability.cornering", "stability.rollover-risk", "stability.rollover-risk", "stability.static-factor", "stability.static-factor"],
+            ["recovery.electrical-demand", "recovery.purchase", "recovery.rope", "recovery.weakest-link", "recovery.winch-reach", "recovery.winch-reach", "springs.leaf-load",
+                "stability.cornering", "stability.cornering", "stability.rollover-risk", "stability.rollover-risk", "stability.side-slope", "stability.side-slope", "stability.static-factor", "stability.static-factor"],
             cautions.Order(StringComparer.Ordinal));
     }
 
@@ -186,12 +187,13 @@ public sealed partial class DemoShopTests : IDisposable
     public void What_the_wish_runs_into_and_what_cures_it(string finding, string wished, string cured) =>
         Assert.Equal((wished, cured), ((string?)Finding("packhorse", "working", finding)["verdict"], (string?)Finding("packhorse", "carried", finding)["verdict"]));
 
-    /// <summary>By hand: twice 6900 lb is 6259.6 kg for each point; (3100.8 - 500) / 2 = 1300.4 lb on each front spring of 1250.</summary>
+    /// <summary>By hand: the hooks bear no mark, so they hold nothing that counts; (3100.8 - 500) / 2 = 1300.4 lb on each front spring of 1250.</summary>
     [Fact]
     public void What_the_wished_camper_asks_of_hooks_and_front_springs_is_found()
     {
         var hooks = Finding("packhorse", "working", "recovery.point[axle=front]/holds");
-        Assert.Equal(2 * 6900 * 0.45359237, (double)hooks["limit"]!["value"]!, 0.05);
+        Assert.Equal("fail", (string?)hooks["verdict"]);
+        Assert.Contains("no mark", (string)hooks["text"]!, StringComparison.Ordinal);
         Assert.Equal((1250 - 1300.4) / 1250, (double)Finding("packhorse", "working", "springs.axle-capacity[axle=front,condition=touring]/rating")["margin"]!, 0.0001);
     }
 
@@ -269,11 +271,11 @@ public sealed partial class DemoShopTests : IDisposable
     }
 
     [Theory]
-    [InlineData("packhorse", "carried", 12)]
-    [InlineData("packhorse", "patrol", 12)]
+    [InlineData("packhorse", "carried", 15)]
+    [InlineData("packhorse", "patrol", 15)]
     [InlineData("croft", "working", 0)]
     [InlineData("croft", "comeback", 0)]
-    [InlineData("shieling", "working", 6)]
+    [InlineData("shieling", "working", 5)]
     public void What_is_thought_through_has_at_most_something_to_watch(string vehicle, string scenario, int cautions)
     {
         var verdicts = Verdicts(vehicle, scenario);

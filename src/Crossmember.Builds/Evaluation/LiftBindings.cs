@@ -27,7 +27,7 @@ internal static class LiftBindings
             [("frontRideHeight", "axle.front.{condition}.ride-height"), ("originalFrontHeight", "axle.front." + Built), ("rearRideHeight", "axle.rear.{condition}.ride-height"),
              ("originalRearHeight", "axle.rear." + Built), ("wheelbase", "vehicle.wheelbase"), ("originalCaster", "axle.front.original-caster"),
              ("armLength", "axle.front.radius-arm.length"), ("pivotHeight", "axle.front.radius-arm.pivot-height"), ("pivotSide", "axle.front.radius-arm.side"),
-             ("shackleChange", "axle.front.shackle.change"), ("eyeSpan", "leaf.front.eye-span"), ("shackleEnd", "axle.front.shackle.end"), ("wedge", "axle.front.wedge")]),
+             ("shackleChange", "axle.front.shackle.change"), ("eyeSpan", "leaf.front.eye-span"), ("guide", "axle.front.guide.kind"), ("shackleEnd", "axle.front.shackle.end"), ("wedge", "axle.front.wedge")]),
         Bind("lift.trackbar-shift", ["axle"],
             [s_heights, s_bump, s_full, s_droop, ("length", Axle + "trackbar.length"), ("leafSpan", "leaf.{axle}.eye-span"), ("endHeight", Axle + "trackbar.end-height"), ("originalRideHeight", Axle + Built)]),
         Bind("lift.shaft-travel", ["axle"],

@@ -64,6 +64,7 @@ public sealed class CasterChange() : Calculation<CasterChange.Inputs, CasterChan
         [Input("side of the front axle with the arms' pivots; behind where nothing is said", OneOf = ["behind", "ahead"])] string? PivotSide,
         [Input("shackles longer than as built by", "mm", Measure = "tape the shackle between its bolts, and take the handbook's off")] Length? ShackleChange,
         [Input("leaf spring from eye to eye", "mm", MoreThan = 0, Measure = HowWide)] Length? EyeSpan,
+        [Input("what guides the axle", OneOf = ["leaf", "links"], Measure = "look at it: leaf springs alone, or arms and links besides")] string? Guide,
         [Input("end of the front springs with the shackle; behind the axle where nothing is said", OneOf = ["behind", "ahead"])] string? ShackleEnd,
         [Input("wedge fitted, positive for more caster", "deg", AtLeast = -15, High = 15, Measure = "read it off the wedge, or put an angle finder on both faces")] Angle? Wedge);
 
@@ -111,7 +112,7 @@ public sealed class CasterChange() : Calculation<CasterChange.Inputs, CasterChan
     /// <summary>What is not stated of the axle's guide; null where enough is. Arms turn the axle far more than rake does: to leave them out is no answer.</summary>
     private static string? Unguided(Inputs x) => x switch
     {
-        { ArmLength: not null, PivotHeight: not null } or { EyeSpan: not null } => null,
+        { ArmLength: not null, PivotHeight: not null } or { EyeSpan: not null } or { Guide: "leaf" } => null,
         { ArmLength: not null } => $"how high the radius arms' pivot lies over the axle ({HowHigh})",
         { PivotHeight: not null } => $"how long the radius arms are ({HowLong})",
         _ => $"what guides the front axle: length of its radius arms ({HowLong}) and height of their pivot, or its leaf springs from eye to eye ({HowWide})",

@@ -68,7 +68,7 @@ public sealed class Cornering() : Calculation<Cornering.Inputs, Cornering.Result
             ? $"The first inner wheel would lift at {first:0.00} g, both at {lifts:0.00} g; tires that hold {mu:0.00} g do not slide before: lower the load or widen the stance."
             : $"Tires that hold {mu:0.00} g slide before the first inner wheel lifts at {first:0.00} g.";
         if (x.ShiftPerG is null) w.Answer("slides-first", Verdict.Caution, $"{told} The lean of the body is not known: as if rigid, which is too good.", first, "1", "common practice, no source");
-        else w.AtLeast("slides-first", first, mu, "1", told, "common practice, no source", watch: 1.25 * mu, beyond: Verdict.Caution);
+        else w.AtLeast("slides-first", first, mu, "1", told, "common practice, no source", watch: 1.1 * mu, beyond: Verdict.Caution);
         return new(ay > lifts ? null : Force.FromNewtons(moved), Ratio.FromDecimalFractions(lifts));
     }
 }
