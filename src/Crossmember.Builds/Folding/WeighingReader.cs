@@ -45,7 +45,7 @@ public static class WeighingReader
         if (lifted.Length > 0 && lifted is not ("front" or "rear")) faults.Add(r.At("lifted"), $"'{lifted}' is no axle to lift", "front or rear");
         var radii = r.Map("wheelRadius").ToDictionary(m => m.Name, m => ValueReader.Quantity(m.Value, m.Pointer, Dimension.Length, faults), StringComparer.Ordinal);
         if (radii.GetValueOrDefault("front") is not > 0 || radii.GetValueOrDefault("rear") is not > 0 || radii.Count != 2)
-            faults.Add(r.At("wheelRadius"), "the heights of the wheel centers are missing", "{\"front\": ..., \"rear\": ...}, each more than 0");
+            faults.Add(r.At("wheelRadius"), "the heights of the wheel centers are missing", "front and rear, each more than 0");
         if (!r.Has("by")) r.Missing("by");
         var by = Length(r, "by");
         if (by is <= 0) faults.Add(r.At("by"), "a lift of zero or less", "more than 0");

@@ -28,7 +28,10 @@ public static class MarkLayout
     }
 
     private static (double X, double Y) Within((double X, double Y) place, Area area, double size) =>
-        (Math.Clamp(place.X, area.Left + (size / 2), area.Left + area.Width - (size / 2)), Math.Clamp(place.Y, area.Top + (size / 2), area.Top + area.Height - (size / 2)));
+        (Held(place.X, area.Left + (size / 2), area.Left + area.Width - (size / 2)), Held(place.Y, area.Top + (size / 2), area.Top + area.Height - (size / 2)));
+
+    /// <summary>Rounding may put the far edge a bit before the near one where the area is just as large as a mark.</summary>
+    private static double Held(double x, double near, double far) => Math.Clamp(x, near, Math.Max(near, far));
 
     private static (double X, double Y)? Free((double X, double Y) place, Area area, double size, List<(double X, double Y, List<int> Members)> marks)
     {

@@ -71,7 +71,7 @@ public sealed class CasterChange() : Calculation<CasterChange.Inputs, CasterChan
     public sealed record Result(
         [Output("caster by geometry", "deg")] Angle? Caster,
         [Output("change of it against the vehicle as built, the wedge counted in", "deg")] Angle? Change,
-        [Output("rake of the frame, positive nose down", "deg")] Angle Rake,
+        [Output("change of rake since it was built, positive nose down", "deg")] Angle Rake,
         [Output("turn by radius arms, positive for more caster", "deg")] Angle? ArmTurn,
         [Output("turn by longer shackles, positive for more caster", "deg")] Angle? ShackleTurn,
         [Output("wedge more that would give back the caster as built", "deg")] Angle? WedgeNeeded);

@@ -12,7 +12,7 @@ public static partial class Sentences
 {
     private const int FewestFigures = 3;
 
-    [GeneratedRegex(@"(?<![\w.,-])(?<number>\d+(?:\.\d+)?) (?<unit>kg|mm|km/h|kN|N/mm|N m|N|kW|MPa|m/s|lbf ft|lbf|lb|mph|psi|hp|ft)(?![\w/·])", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"(?<![\w.,-])(?<sign>[+-]?)(?<number>\d+(?:\.\d+)?) (?<unit>kg|mm|km/h|kN|N/mm|N m|N|kW|MPa|m/s|lbf ft|lbf|lb|mph|psi|hp|ft)(?![\w/·])", RegexOptions.ExplicitCapture)]
     private static partial Regex Quantities();
 
     /// <param name="exact">Numbers that the sentence was made from, each with its unit's code: where a figure in it is one of them rounded, the exact one is turned, so that nothing is rounded twice.</param>
@@ -23,10 +23,10 @@ public static partial class Sentences
         var number = found.Groups["number"].Value;
         var written = double.Parse(number, CultureInfo.InvariantCulture);
         var decimals = number.Contains('.', StringComparison.Ordinal) ? number.Length - number.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
-        var meant = exact.FirstOrDefault(e => e.Value is { } v && e.Unit == unit.Code && Math.Abs(v - written) <= 0.5000001 * Math.Pow(10, -decimals)).Value;
-        var si = unit.ToSi(meant ?? written);
+        var meant = exact.FirstOrDefault(e => e.Value is { } v && e.Unit == unit.Code && Math.Abs(Math.Abs(v) - written) <= 0.5000001 * Math.Pow(10, -decimals)).Value;
+        var si = unit.ToSi(Math.Abs(meant ?? written));
         var own = CustomaryUnits.For(si, unit.Dimension, system);
-        return $"{Rounded(own.FromSi(si), Math.Max(FewestFigures, number.TrimStart('0', '.').Count(char.IsDigit)))} {own.Code}";
+        return $"{found.Groups["sign"].Value}{Rounded(own.FromSi(si), Math.Max(FewestFigures, number.TrimStart('0', '.').Count(char.IsDigit)))} {own.Code}";
     });
 
     private static string Rounded(double value, int figures)

@@ -45,7 +45,7 @@ public sealed class RolloverRisk() : Calculation<RolloverRisk.Inputs, RolloverRi
     public sealed record Inputs([Input("static stability factor", MoreThan = 0, Low = 0.95, High = 1.7, Measure = "half the mean track over the height of the center of gravity")] Ratio Factor);
 
     public sealed record Result(
-        [Output("rollovers per single-vehicle crash, 2001 fit; at most all", "%")] Ratio Risk,
+        [Output("rollovers per single-vehicle crash, 2001 fit; unknown where no stock vehicle stands so", "%")] Ratio? Risk,
         [Output("the same by the 2003 fit, no tip-up in the moving test; unknown at or below a factor of 0.90", "%")] Ratio? LaterRisk,
         [Output("the same by the 2003 fit, tip-up in the moving test", "%")] Ratio? LaterRiskTipped);
 
@@ -61,7 +61,7 @@ public sealed class RolloverRisk() : Calculation<RolloverRisk.Inputs, RolloverRi
         if (f < Lowest)
         {
             w.Answer("band", Verdict.Caution, $"No stock road vehicle stands so narrow for its height: the relations were never fitted there, and drawn on they say {100 * risk:0} % and more.", 100 * risk, "%", "NHTSA risk bands; fits from memory");
-            return new(Ratio.FromDecimalFractions(risk), Told(kept), Told(tipped));
+            return new(null, null, null);
         }
         w.Answer("band", stars == 1 ? Verdict.Caution : Verdict.Pass,
             $"Of stock road vehicles standing so, about {100 * risk:0} % of single-vehicle crashes were rollovers{(kept is { } later && f >= Fitted ? $" ({100 * later:0} % by the later relation)" : "")}: the band of {stars} of 5 stars.",

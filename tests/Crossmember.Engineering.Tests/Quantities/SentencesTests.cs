@@ -11,6 +11,8 @@ public class SentencesTests
     [Theory]
     [InlineData("The rear axle carries 1564 kg of 1497 kg.", "The rear axle carries 3448 lb of 3300 lb.")]
     [InlineData("It pulls 14.592 kN.", "It pulls 3280.4 lbf.")]
+    [InlineData("front +2 kg, rear -18 kg (give or take 11 kg)", "front +4.41 lb, rear -39.7 lb (give or take 24.3 lb)")]
+    [InlineData("20-30 kg stay as they are written", "20-30 kg stay as they are written")]
     [InlineData("Top speed 162 km/h, asked 65 mph.", "Top speed 101 mph, asked 65 mph.")]
     [InlineData("330 N m at the shaft.", "243 lbf ft at the shaft.")]
     [InlineData("The springs give 35.0 N/mm.", "The springs give 200 lbf/in.")]

@@ -65,7 +65,7 @@ public class StaticFactorTests
     {
         var r = Risk(factor);
         Assert.Null(r.Number("laterRisk"));
-        Assert.NotNull(r.Number("risk"));
+        Assert.Null(r.Number("risk"));
     }
 
     [Fact]

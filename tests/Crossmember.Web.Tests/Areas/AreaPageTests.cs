@@ -54,7 +54,7 @@ public sealed class AreaPageTests() : ShopPages(Demo())
     [InlineData("empty")]
     public void The_tip_angles_drawn_are_those_of_the_sheet(string load)
     {
-        var page = Page("stability", $"?in=working&against=nothing&load={load}");
+        var page = Page("tipping", $"?in=working&against=nothing&load={load}");
         var told = page.FindAll(".tip b").Select(Text).ToList();
         var expected = new[] { "side-slope", "facing-up", "facing-down" }.Select(k => $"{Sheet().Key($"stability.{load}.{k}")!.Value.Value.Number * 180 / Math.PI:0.0}°");
         Assert.Equal(expected, told);
@@ -75,8 +75,8 @@ public sealed class AreaPageTests() : ShopPages(Demo())
     [Fact]
     public void Every_loading_at_once_shows_a_column_for_each()
     {
-        var one = Page("stability").FindAll("table.results thead th").Count;
-        var all = Page("stability", "?in=working&load=every").FindAll("table.results thead th");
+        var one = Page("tipping").FindAll("table.results thead th").Count;
+        var all = Page("tipping", "?in=working&load=every").FindAll("table.results thead th");
         Assert.True(all.Count > one);
         Assert.Contains(all, h => Text(h) == "empty");
         Assert.Contains(all, h => Text(h) == "touring");
@@ -98,5 +98,5 @@ public sealed class AreaPageTests() : ShopPages(Demo())
     }
 
     [Fact]
-    public void Metric_readers_get_metric_figures() => Assert.DoesNotContain(" lb", Text(Page("stability", measure: MeasureSystem.Metric).Find(".results-all")), StringComparison.Ordinal);
+    public void Metric_readers_get_metric_figures() => Assert.DoesNotContain(" lb", Text(Page("tipping", measure: MeasureSystem.Metric).Find(".results-all")), StringComparison.Ordinal);
 }

@@ -29,7 +29,7 @@ public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? a
 
     /// <summary>Every check of the area, worst first.</summary>
     public IReadOnlyList<SheetFinding> Findings =>
-        [.. Instances(Now).SelectMany(Sheet.FindingsOf).OrderByDescending(f => f.Finding.Verdict).ThenBy(f => f.Id, StringComparer.Ordinal)];
+        [.. Instances(Now).SelectMany(Sheet.FindingsOf).Concat(Now.ModelFindings.Where(f => prefixes.Any(p => f.Id.StartsWith(p, StringComparison.Ordinal)))).OrderByDescending(f => f.Finding.Verdict).ThenBy(f => f.Id, StringComparer.Ordinal)];
 
     /// <summary>Its calculations with their instances, in the order of the catalogue's ids.</summary>
     public IReadOnlyList<IGrouping<Calculation, InstanceState>> Calculations =>

@@ -8,10 +8,10 @@ public sealed record VehicleArea(string Path, string Title, string Term, string 
     public static IReadOnlyList<VehicleArea> All { get; } =
     [
         new("", "Mass", "the mass ledger, center of gravity, axle and wheel loads", "", ""),
-        new("stability", "Tipping", "static stability factor, tip angles, load transfer",
+        new("tipping", "Tipping", "static stability factor, tip angles, load transfer",
             "How the loaded vehicle leans, tips and moves its load: what stands on the roof or hangs behind the axle decides.",
             "A tip angle is an upper bound and never a safe slope. Changed suspension, tires and roof loads may need approval: local law and a qualified inspector decide.",
-            "stability.", "mass.added-load", "mass.center-of-gravity"),
+            "stability.", "mass.added-load", "mass.center-of-gravity", "model/weighing"),
         new("springs", "Springs", "rates, ride height, ride frequency, roll",
             "What the springs carry, how high it stands and how it rides, and what would restore it.",
             "New U-bolts whenever springs come off, torqued again after the first miles; bump stops that meet before the spring, the shaft or the hose does. Compressed coils and torsion bars can kill: use the right tools, and let somebody qualified check the work.",

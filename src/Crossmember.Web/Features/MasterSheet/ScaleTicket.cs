@@ -63,6 +63,7 @@ public sealed class ScaleTicket
                 ["lifted"] = Lifted, ["by"] = LiftedBy.Trim(), ["reading"] = RaisedReading.Trim(),
                 ["wheelRadius"] = new JsonObject { ["front"] = WheelRadiusFront.Trim(), ["rear"] = WheelRadiusRear.Trim() },
             };
+        if (Lifted.Length > 0 && DatumHeight.Trim().Length == 0) faults.Add("/datumHeight", "nobody said how high the frame stood over the ground", "tape it at the center of gravity: the height of the weight is kept over the frame");
         WeighingReader.Read(new(JsonSerializer.SerializeToElement(payload), "", faults));
         return faults.Any ? null : payload;
     }
