@@ -42,6 +42,7 @@ public sealed record LedgerEntry(
         var sign = part is LedgerPart.CameOff ? -1 : 1;
         // Anything from nothing to the limit is equally likely: a rectangle's standard uncertainty is its width over the root of twelve.
         return new(part, owner, option, "surely below", sign * below / 2, weighed.X / weighed.Mass, weighed.Y / weighed.Mass, weighed.Z / weighed.Mass, Basis.Assumed,
-            below / Math.Sqrt(12), s_spreads[(int)Basis.Assumed].Place) { IsBelow = true };
+            below / Math.Sqrt(12), s_spreads[(int)Basis.Assumed].Place)
+        { IsBelow = true };
     }
 }
