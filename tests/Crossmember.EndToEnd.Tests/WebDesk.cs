@@ -51,7 +51,8 @@ public sealed class WebDesk : WebApplicationFactory<Program>, IAsyncLifetime
         var page = await Open("about:blank", width, 1080, scheme);
         await page.AddInitScriptAsync($"localStorage.setItem('desk.person', '{person}')");
         await page.GotoAsync(path);
-        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = $"You: {person}" })).ToBeVisibleAsync();
+        // A desk that has just started works everything out for the first time, beside other tests.
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = $"You: {person}" })).ToBeVisibleAsync(new() { Timeout = 30_000 });
         return page;
     }
 
