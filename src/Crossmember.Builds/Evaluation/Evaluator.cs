@@ -77,8 +77,9 @@ internal sealed class Evaluator
             else inputs[i] = Read(instance.Inputs[i], rests, ref basis);
         var same = before is not null && before.Inputs.AsSpan().SequenceEqual(inputs);
         var outcome = same ? before!.Outcome : instance.Calculation.Run(inputs, false);
-        var spread = Uncertainty.Of(instance, inputs, outcome, _keys, _ledger);
-        var state = new InstanceState(instance, inputs, outcome, basis, rests) { PlusMinus = spread, Limits = limits };
+        var grounds = Uncertainty.Grounds(instance, inputs, _keys, _ledger);
+        var spread = same && grounds.AsSpan().SequenceEqual(before!.Grounds) ? before.PlusMinus : Uncertainty.Of(instance, inputs, outcome, _keys, _ledger);
+        var state = new InstanceState(instance, inputs, outcome, basis, rests) { PlusMinus = spread, Grounds = grounds, Limits = limits };
         Publish(instance, state);
         return state;
     }

@@ -45,6 +45,9 @@ public sealed record InstanceState(Instance Instance, Value[] Inputs, Outcome Ou
     /// <summary>One standard uncertainty per output in SI, from those of the inputs; null where no input has one.</summary>
     public double[]? PlusMinus { get; init; }
 
+    /// <summary>The spreads of the inputs, as far as they bear on those of the outputs.</summary>
+    internal double[] Grounds { get; init; } = [];
+
     /// <summary>The same outcome with its working and its curves, which sheets are worked out without.</summary>
     public Outcome Shown() => Instance.Calculation.Run(Inputs, true);
 }

@@ -6,6 +6,22 @@ namespace Crossmember.Builds.Evaluation;
 /// <remarks>First order, inputs taken as independent but for mass and moments of one condition (JCGM 100:2008, 5.1.2 and 5.2.2, with the sensitivities of 5.1.3 note 2 taken by stepping once up and once down).</remarks>
 internal static class Uncertainty
 {
+    /// <summary>What the spreads of an instance's outputs are made of besides its inputs: where nothing of it changed, neither did they.</summary>
+    public static double[] Grounds(Instance instance, Value[] inputs, KeyState[] keys, Ledger ledger)
+    {
+        var grounds = new List<double>(inputs.Length + 8);
+        for (var i = 0; i < inputs.Length; i++)
+        {
+            var source = instance.Inputs[i];
+            if (inputs[i].IsNumber && ledger.KeysOf.TryGetValue(source.Key, out var own) && ledger.ErrorsIn(own.Condition) is { } errors)
+                for (var error = 0; error < MomentErrors.Count; error++) grounds.Add(errors.Of(own.Which, error));
+            else if (source.Key >= 0) grounds.Add(keys[source.Key].PlusMinus);
+            else if (source.Map is { } map)
+                foreach (var (key, _) in map) grounds.Add(keys[key].PlusMinus);
+        }
+        return [.. grounds];
+    }
+
     public static double[]? Of(Instance instance, Value[] inputs, Outcome outcome, KeyState[] keys, Ledger ledger)
     {
         double[]? squares = null;
