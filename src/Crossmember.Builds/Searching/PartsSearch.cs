@@ -51,7 +51,7 @@ public sealed class PartsSearch
     }
 
     /// <summary>The whole sheet of a combination.</summary>
-    public Sheet SheetOf(IReadOnlyList<Candidate> chosen) => _plan.Sheet.Plan.Evaluate(_plan.Sheet.Build, _plan.Sheet.Shop, AsScenario(chosen), _plan.Sheet);
+    public Sheet SheetOf(IReadOnlyList<Candidate> chosen) => _plan.Sheet.Plan.Try(_plan.Sheet, AsScenario(chosen));
 
     internal IReadOnlyList<Candidate> Chosen(long index)
     {
