@@ -27,7 +27,7 @@ public sealed class PartsSearch
     /// <param name="best">How many of the best are worked out as whole sheets.</param>
     public SearchResult Run(int best, CancellationToken cancel = default)
     {
-        if (_plan.Places.Length == 0 || Count > MostCombinations) return new(this, 0, 0, [], [], [], Count > MostCombinations);
+        if (_plan.Places.Length == 0 || Count > MostCombinations) return new(this, 0, 0, [], [], [.. Standing()], [], Count > MostCombinations);
         var all = new SearchTally();
         Parallel.For(0, SearchWalk.Beginnings(_plan), new ParallelOptions { CancellationToken = cancel }, () => new SearchWalk(_plan),
             (beginning, _, walk) => { walk.From(beginning); return walk; }, walk => { lock (all) all.Add(walk.Tally); });
@@ -36,7 +36,8 @@ public sealed class PartsSearch
         var notOffered = all.Rejected.GetValueOrDefault(SearchTally.NotOffered).Count;
         var reasons = all.Rejected.Where(r => r.Key != SearchTally.NotOffered).OrderByDescending(r => r.Value.Count).ThenBy(r => r.Key, StringComparer.Ordinal)
             .Select(r => new SearchReason(r.Key, r.Value.Count, Chosen(r.Value.First), Sentence(r.Key, r.Value.First)));
-        return new(this, Count - notOffered, all.Kept.Count - fallen.Count, confirmed, [.. fallen, .. reasons], [.. all.Ranges.Where(r => r.Killer != SearchTally.NotOffered).OrderBy(r => r.Index)], false);
+        return new(this, Count - notOffered, all.Kept.Count - fallen.Count, confirmed, [.. fallen, .. reasons], [.. Standing()],
+            [.. all.Ranges.Where(r => r.Killer != SearchTally.NotOffered).OrderBy(r => r.Index)], false);
     }
 
     /// <summary>The scenario that a combination is: choices over the sheet's own, parts of the stock list as what-ifs.</summary>
@@ -73,12 +74,23 @@ public sealed class PartsSearch
         {
             if (kept.Count == best) break;
             cancel.ThrowIfCancellationRequested();
-            var sheet = SheetOf(one.Chosen);
-            var no = sheet.Instances.OfType<InstanceState>().Where(i => _plan.Goal.Judges(i.Instance)).SelectMany(Sheet.FindingsOf).FirstOrDefault(f => f.Finding.Verdict == Verdict.Fail);
-            if (no is null) kept.Add(one with { Watch = sheet.Instances.OfType<InstanceState>().Where(i => _plan.Goal.Judges(i.Instance)).SelectMany(Sheet.FindingsOf).Count(f => f.Finding.Verdict == Verdict.Caution) });
+            var findings = Moved(SheetOf(one.Chosen)).ToList();
+            var no = findings.Find(f => f.Finding.Verdict == Verdict.Fail);
+            if (no is null) kept.Add(one with { Watch = findings.Count(f => f.Finding.Verdict == Verdict.Caution) });
             else fallen.Add(new(no.Id, 1, one.Chosen, no.Finding.Text));
         }
         return (kept, fallen);
+    }
+
+    /// <summary>What is judged and moved by the candidates.</summary>
+    private IEnumerable<SheetFinding> Moved(Sheet sheet) =>
+        _plan.Steps.Where(s => s.Judged).Select(s => sheet.Instances[Array.IndexOf(sheet.Plan.Instances, s.Instance)]).OfType<InstanceState>().SelectMany(Sheet.FindingsOf);
+
+    /// <summary>A no that stands whatever is chosen here.</summary>
+    private IEnumerable<SheetFinding> Standing()
+    {
+        var moved = _plan.Steps.Select(s => s.Instance).ToHashSet();
+        return _plan.Sheet.Instances.OfType<InstanceState>().Where(i => _plan.Goal.Judges(i.Instance) && !moved.Contains(i.Instance)).SelectMany(Sheet.FindingsOf).Where(f => f.Finding.Verdict == Verdict.Fail);
     }
 
     private string Sentence(string finding, long index) => SheetOf(Chosen(index)).Findings().FirstOrDefault(f => f.Id == finding)?.Finding.Text ?? finding;

@@ -12,7 +12,8 @@ internal static class SearchPlaces
 {
     public static List<SearchPlace> Of(Sheet sheet, HashSet<int> read, SearchGoal goal)
     {
-        var options = sheet.Build.Slots.Select(s => OfItem(sheet, s, read, goal)).OfType<SearchPlace>().ToList();
+        // What another item's option takes along cannot be chosen.
+        var options = sheet.Build.Slots.Where(s => !sheet.Choices.TakenBy.ContainsKey(s.Id)).Select(s => OfItem(sheet, s, read, goal)).OfType<SearchPlace>().ToList();
         return [.. options, .. OfStock(sheet, [.. options.SelectMany(p => p.Keys)], goal)];
     }
 

@@ -1,3 +1,5 @@
+using Crossmember.Builds.Evaluation;
+
 namespace Crossmember.Builds.Searching;
 
 /// <summary>One candidate at every place, and how it does.</summary>
@@ -18,9 +20,11 @@ public sealed record SearchReason(string Finding, long Count, IReadOnlyList<Cand
 /// <param name="Offered">Combinations that go together at all.</param>
 /// <param name="Passed">Those that no finding refused.</param>
 /// <param name="Best">The best of them, the best first, each worked out as a whole sheet.</param>
+/// <param name="Standing">Findings that say no whatever is chosen: they refuse nobody and have to be settled elsewhere.</param>
 /// <param name="TooMany">Nothing was looked at.</param>
 public sealed record SearchResult(
-    PartsSearch Search, long Offered, long Passed, IReadOnlyList<Combination> Best, IReadOnlyList<SearchReason> Reasons, IReadOnlyList<(long Index, long Count, string Killer)> Ranges, bool TooMany)
+    PartsSearch Search, long Offered, long Passed, IReadOnlyList<Combination> Best, IReadOnlyList<SearchReason> Reasons, IReadOnlyList<SheetFinding> Standing,
+    IReadOnlyList<(long Index, long Count, string Killer)> Ranges, bool TooMany)
 {
     /// <summary>The finding that refused a combination, or null where none did.</summary>
     public string? WhyNot(IReadOnlyList<Candidate> chosen)

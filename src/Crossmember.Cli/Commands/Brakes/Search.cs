@@ -53,6 +53,8 @@ internal static class Search
             output.WriteLine($"  {reason.Count} by {reason.Finding}: {reason.Text}");
             output.WriteLine("      for example " + string.Join(", ", Told(result.Search, reason.Example)));
         }
+        if (result.Standing.Count > 0) output.WriteLine("a no whatever is chosen here");
+        foreach (var no in result.Standing) output.WriteLine($"  {no.Id}: {no.Finding.Text}");
         foreach (var (chosen, finding) in result.Rejected().Take(rejected)) output.WriteLine($"  no: {string.Join(", ", Told(result.Search, chosen))}: {finding}");
         output.WriteLine();
         output.WriteLine("Parts that pass here are a proposal: a qualified brake engineer reviews them, and local law judges a conversion.");

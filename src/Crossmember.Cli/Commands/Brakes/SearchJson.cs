@@ -30,6 +30,7 @@ internal static class SearchJson
             {
                 ["finding"] = r.Finding, ["count"] = r.Count, ["text"] = r.Text, ["example"] = Choices(result.Search, r.Example),
             })]),
+            ["standing"] = new JsonArray([.. result.Standing.Select(f => (JsonNode)new JsonObject { ["finding"] = f.Id, ["text"] = f.Finding.Text })]),
         };
         if (rejected > 0)
             json["rejected"] = new JsonArray([.. result.Rejected().Take(rejected).Select(r => (JsonNode)new JsonObject { ["choices"] = Choices(result.Search, r.Chosen), ["finding"] = r.Finding })]);
