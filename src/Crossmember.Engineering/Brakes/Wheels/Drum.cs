@@ -1,7 +1,7 @@
 namespace Crossmember.Engineering.Brakes.Wheels;
 
 /// <summary>How the two shoes of a drum brake stand.</summary>
-internal enum DrumKind { LeadingTrailing, TwoLeading, DuoServo }
+public enum DrumKind { LeadingTrailing, TwoLeading, DuoServo }
 
 /// <summary>A drum brake: torque per newton of one piston over the drum's radius, and the friction at which it holds itself on.</summary>
 /// <remarks>
@@ -12,7 +12,7 @@ internal enum DrumKind { LeadingTrailing, TwoLeading, DuoServo }
 /// <param name="Radius">m.</param>
 /// <param name="Arm">Of a cylinder's force about the shoe's own pivot, m.</param>
 /// <param name="Anchor">From the drum's center to the pivot, m; only for <see cref="DrumKind.DuoServo"/>.</param>
-internal readonly record struct Drum(DrumKind Kind, double Radius, double Arm, double Anchor, PivotedShoe Shoe, LinkedShoe First)
+public readonly record struct Drum(DrumKind Kind, double Radius, double Arm, double Anchor, PivotedShoe Shoe, LinkedShoe First)
 {
     private const double Step = 1e-4;
 

@@ -11,7 +11,7 @@ namespace Crossmember.Engineering.Brakes.Wheels;
 /// <param name="Opening">From the drum's center up to the line of the wheel cylinder, m.</param>
 /// <param name="Link">From the drum's center down to the link, m.</param>
 /// <param name="Low">Lower end of the lining, rad over the level; negative.</param>
-internal readonly record struct LinkedShoe(double Radius, double Opening, double Link, double Low, double High)
+public readonly record struct LinkedShoe(double Radius, double Opening, double Link, double Low, double High)
 {
     private const int MostSteps = 60;
 

@@ -7,7 +7,7 @@ namespace Crossmember.Engineering.Brakes.Wheels;
 /// Source:   derived, docs/derivations/drum-brakes.md
 /// </remarks>
 /// <param name="Outer">Radius, m.</param>
-internal readonly record struct PadRing(double Outer, double Inner)
+public readonly record struct PadRing(double Outer, double Inner)
 {
     public double WornIn => (Outer + Inner) / 2;
 

@@ -10,7 +10,7 @@ namespace Crossmember.Engineering.Brakes.Wheels;
 /// <param name="Normal">Moment of the normal pressure about the pivot, m per unit.</param>
 /// <param name="Friction">Moment of the friction about the pivot for a friction of 1.</param>
 /// <param name="Turning">Moment of the friction about the drum's center for a friction of 1.</param>
-internal readonly record struct PivotedShoe(double Normal, double Friction, double Turning)
+public readonly record struct PivotedShoe(double Normal, double Friction, double Turning)
 {
     /// <param name="radius">Of the drum, m.</param>
     /// <param name="pivot">From the drum's center to the pivot, m.</param>
