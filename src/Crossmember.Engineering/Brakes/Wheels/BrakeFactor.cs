@@ -17,7 +17,7 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
     Version = 1,
     Title = "Brake factor",
     Purpose = "What a brake makes of its piston's force: shoes that the drum drags into themselves brake two to four times as hard as they are pressed, and that much more unevenly when the lining is damp, hot or of another make.",
-    Formula = "disc 2 mu; drum (T1 + T2) / (F r), leading shoe T = mu t M / (n - mu f), trailing mu t M / (n + mu f); duo-servo: the link hands the first shoe's force to the second",
+    Formula = "disc 2 mu; drum (T1 + T2) / (F r), leading shoe T = mu q M / (n - mu f), trailing mu q M / (n + mu f); duo-servo: the link hands the first shoe's force to the second",
     Validity = "Linings worn in over all of their length, drum round and stiff, both shoes alike. Without the lining's ends the idealised factor stands in, which takes all pressure at a right angle from the pivot and is "
         + "some tenths off. A shoe that slides on its abutment, a soft drum and linings hard at one end shift it by as much again: a road test is better than any of it.",
     Sources = ["Statics of a rigid shoe with Coulomb friction, derived (docs/derivations/drum-brakes.md)", "Integrals of the pivoted shoe: Shigley, Mechanical Engineering Design, ch. 16 (from memory)"],
@@ -116,8 +116,8 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
         else
         {
             var s = drum.Shoe;
-            w.Line("T lead", "mu t c / (n - mu f) for a newton of the cylinder", $"{mu} x {s.Turning} x {drum.Arm} / ({s.Normal} - {mu} x {s.Friction})", s.Leading(drum.Arm, mu), "N m");
-            w.Line("T trail", "mu t c / (n + mu f)", $"{mu} x {s.Turning} x {drum.Arm} / ({s.Normal} + {mu} x {s.Friction})", s.Trailing(drum.Arm, mu), "N m");
+            w.Line("T lead", "mu q c / (n - mu f) for a newton of the cylinder", $"{mu} x {s.Turning} x {drum.Arm} / ({s.Normal} - {mu} x {s.Friction})", s.Leading(drum.Arm, mu), "N m");
+            w.Line("T trail", "mu q c / (n + mu f)", $"{mu} x {s.Turning} x {drum.Arm} / ({s.Normal} + {mu} x {s.Friction})", s.Trailing(drum.Arm, mu), "N m");
             w.Line("C", drum.Kind == Wheels.DrumKind.TwoLeading ? "2 T lead / r" : "(T lead + T trail) / r", $"r {drum.Radius}", factor, "1");
         }
         w.Line("sensitivity", "d ln C / d ln mu", $"mu {mu}", sensitivity, "1");

@@ -17,8 +17,8 @@ public class DrumFactorTests
         r.Gives("factor", 1.279, 0.0005);
         r.Gives("lockFriction", 0.887, 0.0005);
         r.Gives("factor", (277.6 + 144.4) / (2200 * 0.15), 0.0005);
-        var leading = r["working"]!.AsArray().Single(l => l!["symbol"]!.GetValue<string>() == "T lead")!["value"]!.GetValue<double>();
-        var trailing = r["working"]!.AsArray().Single(l => l!["symbol"]!.GetValue<string>() == "T trail")!["value"]!.GetValue<double>();
+        var leading = Worked(r, "T lead");
+        var trailing = Worked(r, "T trail");
         Assert.Equal(277.6, 2200 * leading, 0.05);
         Assert.Equal(144.4, 2200 * trailing, 0.05);
         // Peak pressure = T / (mu b r^2 (cos 0 - cos 120 deg)).
@@ -45,11 +45,11 @@ public class DrumFactorTests
     [Fact]
     public void Forces_in_a_duo_servo_brake_are_those_by_hand()
     {
-        var work = Drum("duo-servo", 0.35, 240, 100, 100)["working"]!.AsArray().ToDictionary(l => l!["symbol"]!.GetValue<string>(), l => l!["value"]!.GetValue<double>());
-        Assert.Equal(2448.3, 1000 * work["S"], 0.05);
-        Assert.Equal(3448.3, 1000 * work["T1"] / (0.35 * 0.12), 0.05);
-        Assert.Equal(8442.3, 1000 * work["T2"] / (0.35 * 0.12), 0.05);
-        Assert.Equal(5994.1, 1000 * ((work["T2"] / (0.35 * 0.12)) - work["S"]), 0.15); // at the top: pin and cylinder together; the source rounds
+        var r = Drum("duo-servo", 0.35, 240, 100, 100);
+        Assert.Equal(2448.3, 1000 * Worked(r, "S"), 0.05);
+        Assert.Equal(3448.3, 1000 * Worked(r, "T1") / (0.35 * 0.12), 0.05);
+        Assert.Equal(8442.3, 1000 * Worked(r, "T2") / (0.35 * 0.12), 0.05);
+        Assert.Equal(5994.1, 1000 * ((Worked(r, "T2") / (0.35 * 0.12)) - Worked(r, "S")), 0.15); // at the top: pin and cylinder together; the source rounds
     }
 
     // Plain Python 3: both shoes cut into 20,000 pieces, the first shoe's shift found by halving (upright forces to zero), pieces without contact left out:
@@ -67,7 +67,7 @@ public class DrumFactorTests
         var r = Drum("duo-servo", mu, 279.4, 110, 95, lining: (start, end), link: 105);
         r.Gives("factor", factor, factor * 1e-6);
         r.Gives("reverseFactor", factor, factor * 1e-6);
-        var told = r["working"]!.AsArray().Single(l => l!["symbol"]!.GetValue<string>() == "S")!["value"]!.GetValue<double>();
+        var told = Worked(r, "S");
         Assert.Equal(link, told, link * 1e-6);
         Assert.DoesNotContain("Assumed", r["cautions"]!.ToJsonString());
     }
@@ -101,7 +101,7 @@ public class DrumFactorTests
             var slope = Math.Atan(mu);
             double at = 90 + (slope * 180 / Math.PI), lever = 120 * Math.Sin(slope);
             var r = Drum("duo-servo", mu, 240, 100, h, lining: (at - 1, at + 1), link: e);
-            var link = r["working"]!.AsArray().Single(l => l!["symbol"]!.GetValue<string>() == "S")!["value"]!.GetValue<double>();
+            var link = Worked(r, "S");
             Assert.Equal((h + lever) / (e - lever), link, link * 2e-3);
         }, iter: 50);
 
@@ -208,6 +208,8 @@ public class DrumFactorTests
         Assert.Equal(["drumKind", "drumDiameter", "anchorDistance"], drum["missing"]!.AsArray().Select(m => m!["input"]!.GetValue<string>()));
         Assert.Contains("inner diameter of the drum is missing", drum.Finding("geometry")["text"]!.GetValue<string>());
     }
+
+    private static double Worked(JsonObject r, string symbol) => r["working"]!.AsArray().Single(l => l!["symbol"]!.GetValue<string>() == symbol)!["value"]!["value"]!.GetValue<double>();
 
     /// <summary>Lengths in mm, angles in degrees.</summary>
     private static JsonObject Drum(string kind, double mu, double diameter, double anchor, double opening, (double From, double To)? lining = null, double? spread = null, double? link = null)
