@@ -87,7 +87,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
         [Input("ratio of the lever in the drum: cable to shoe", MoreThan = 0, Low = 1, High = 12, Measure = "rule from its pivot to the cable, over that from its pivot to the strut")] Ratio? StrutRatio,
         [Input("ratio of the hand lever or pedal", MoreThan = 0, Low = 2, High = 20, Measure = "rule from its pivot to the middle of the grip, over that to the cable")] Ratio? LeverRatio,
         [Input("share of the pull that gets through cables and equalizer", MoreThan = 0, Low = 0.2, High = 1, Default = 0.75, Measure = "take 0.75 for oiled cables with few bends; spring scale at both ends")] Ratio CableEfficiency,
-        [Input("worked by hand or foot", OneOf = ["hand", "foot"], Measure = "look")] string? Operation,
+        [Input("worked by hand or foot", OneOf = ["hand", "foot"], Measure = "look whether it is a lever or a pedal")] string? Operation,
         [Input("rule that it is held against", OneOf = ["571.105", "571.135", "R13-H", "R13-M1", "R13-N1", ParkingRule.None], Measure = "pick the rule that it is to be registered under, or none")] string? Rule);
 
     public sealed record Result(
