@@ -85,6 +85,8 @@ public abstract class Calculation<TInputs, TResult>(Description about)
                 outputs[i] = default;
                 broken.Add($"{OutputSpecs[i].Name} has no finite answer for these inputs");
             }
+        if (worksheet.Lacking.Count > 0)
+            missing.RemoveAll(m => !Indispensable(m.Input) && !worksheet.Lacking.Contains(m.Input) && !About.Checks.Any(c => c.Needs.Contains(m.Input)));
         var findings = About.Checks.Count == 0 ? [] : Answers(worksheet, missing, broken, beyond);
         IReadOnlyList<string> cautions = broken.Count + beyond.Count + worksheet.Cautions.Count == 0
             ? About.Cautions : [.. About.Cautions, .. worksheet.Cautions, .. broken, .. beyond];
@@ -117,7 +119,7 @@ public abstract class Calculation<TInputs, TResult>(Description about)
             if (given is { Value: { } v } && !double.IsFinite(v)) given = null;
             answers.Add(given switch
             {
-                null => new(check.Id, Verdict.Unknown, worksheet.Worded ? Why(check, missing, broken) : "", null, null, null, check.Sense, null),
+                null => new(check.Id, Verdict.Unknown, worksheet.Worded ? Why(check, missing, broken, worksheet) : "", null, null, null, check.Sense, null),
                 { Verdict: Verdict.Pass } when beyond.Count > 0 => given with { Verdict = Verdict.Caution, Text = worksheet.Worded ? $"{given.Text} But {beyond[0]}." : "" },
                 _ => given,
             });
@@ -125,10 +127,10 @@ public abstract class Calculation<TInputs, TResult>(Description about)
         return answers;
     }
 
-    private string Why(Check check, List<MissingInput> missing, List<string> broken)
+    private string Why(Check check, List<MissingInput> missing, List<string> broken, Worksheet worksheet)
     {
         if (broken.Count > 0) return $"Not known: {string.Join("; ", broken)}.";
-        var lacking = missing.Where(m => Indispensable(m.Input) || check.Needs.Contains(m.Input)).ToList();
+        var lacking = missing.Where(m => Indispensable(m.Input) || check.Needs.Contains(m.Input) || worksheet.Lacking.Contains(m.Input)).ToList();
         if (lacking.Count == 0) return "Not known: these inputs have no answer together.";
         var told = lacking.Count > MostTold ? lacking[..FirstTold] : lacking;
         return "Not known: " + string.Join("; ", told.Select(m => InputSpecs[InputIndex(m.Input)].About is var a && a.Measure.Length > 0

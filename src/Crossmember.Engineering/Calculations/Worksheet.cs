@@ -24,6 +24,7 @@ public sealed class Worksheet(Told told)
     private readonly List<Finding> _findings = [];
     private readonly List<PlottedCurve> _curves = [];
     private readonly List<string> _cautions = [];
+    private readonly List<string> _lacking = [];
 
     /// <summary>Whether somebody will look at working and curves.</summary>
     public bool Shown { get; } = told == Told.Working;
@@ -39,6 +40,9 @@ public sealed class Worksheet(Told told)
 
     public IReadOnlyList<string> Cautions => _cautions;
 
+    /// <summary>Optional inputs that turned out to be needed.</summary>
+    public IReadOnlyList<string> Lacking => _lacking;
+
     /// <summary>One line of arithmetic; <paramref name="value"/> is told in <paramref name="unit"/>.</summary>
     public void Line(string symbol, string formula, [InterpolatedStringHandlerArgument("")] ref WorkingText substituted, double value, string unit)
     {
@@ -52,6 +56,12 @@ public sealed class Worksheet(Told told)
 
     /// <summary>A caution that holds for these inputs only.</summary>
     public void Caution(string text) => _cautions.Add(text);
+
+    /// <summary>
+    /// Says that an absent optional input is needed after all, as by the kind of a part that another input names: checks that are left unanswered ask for it,
+    /// and of the other optional inputs only those that a check needs are asked for.
+    /// </summary>
+    public void Lacks(string input) => _lacking.Add(input);
 
     /// <summary>Answers a check against a limit: beyond it is a fail.</summary>
     /// <param name="watch">Where given, values between it and the limit are a caution.</param>
