@@ -89,7 +89,7 @@ public sealed class WheelBrakeSheetTests
     public void Discs_flip_what_they_should(string scenario, string finding, Verdict verdict) =>
         Assert.Equal(verdict, s_truck.Sheet(scenario).Findings().Single(f => f.Id == finding).Finding.Verdict);
 
-    // 2100 kg, 1.248 m behind the front axle: 20 % takes 4038.8 N. Driveline: x 0.375 / 4.10 / (2 x 0.1 x 35 x 0.75) = 70.36 N; at the drums of 2.30: 2 x 757.3 / (2.3 x 0.127 x 35 x 0.75)
+    // 2100 kg, 1.248 m behind the front axle, wheelbase 2560 mm: 20 % takes 4038.8 N. Driveline: x 0.375 / 4.10 / (2 x 0.1 x 35 x 0.75) = 70.36 N; at the drums of 2.30: 2 x 757.3 / (2.3 x 0.127 x 35 x 0.75)
     // backward, where the readings give 1.7447 instead: 2 x 757.3 / (1.7447 x 0.127 x 26.25) = 260.4 N.
     [Fact]
     public void The_parking_brake_is_worked_out_for_each_load()
@@ -98,8 +98,8 @@ public sealed class WheelBrakeSheetTests
         Sheet before = truck.Sheet(), done = truck.Sheet("done");
         Assert.Equal(70.36, Opened.Told(before, "brakes.empty.parking-effort"), 0.01);
         Assert.Equal(260.4, Opened.Told(done, "brakes.empty.parking-effort"), 0.05);
-        Assert.Equal(0.7 * 1.248 / (2.6 - (0.7 * 0.76)), Opened.Told(before, "brakes.empty.parking-grade-up"), 1e-6);
-        Assert.Equal(0.7 * 1.248 / (2.6 + (0.7 * 0.76)), Opened.Told(before, "brakes.empty.parking-grade-down"), 1e-6);
+        Assert.Equal(0.7 * 1.248 / (2.56 - (0.7 * 0.76)), Opened.Told(before, "brakes.empty.parking-grade-up"), 1e-6);
+        Assert.Equal(0.7 * 1.248 / (2.56 + (0.7 * 0.76)), Opened.Told(before, "brakes.empty.parking-grade-down"), 1e-6);
         Assert.True(Opened.Told(done, "brakes.loaded.parking-effort") > Opened.Told(done, "brakes.empty.parking-effort"));
         var rule = done.Findings().Single(f => f.Id == "brakes.parking[condition=empty]/rule").Finding;
         Assert.Equal(Verdict.Unknown, rule.Verdict);
