@@ -17,7 +17,7 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
     Title = "Strokes left with a dead engine",
     Purpose = "Whether one full application is still helped after the engine died, and how many more; what a reservoir adds.",
     Formula = "p' = (p Vf + pr (Vr + A s)) / (Vf + Vr); assist = (air - p Vf / (Vf - A s)) A eta, no more than the booster's gain asks for",
-    Validity = "Isothermal, a tight check valve, each stroke full and let go all the way. The air side with the pedal up is taken as a tenth of the shell; the stroke is that of 50 lb, or of a hard stop where that is not known.",
+    Validity = "Isothermal, a tight check valve, each stroke full and let go all the way. The air side with the pedal up is taken as a tenth of the shell; the stroke is that of 50 lb with the engine running, so that strokes with less help take less air than told.",
     Sources = ["Balance of air at one temperature, derived", "49 CFR 570.56, vacuum reserve"],
     Checks = [new("one-stroke", null, "Is one full application still helped with the engine dead?", "vacuum", "diaphragm", "shellVolume", "stroke")],
     Trends =
@@ -57,7 +57,7 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
         [Input("highest altitude it will be driven at", "m", Low = -430, High = 5000, Default = 0, Measure = HowToMeasurePedal.Altitude)] Length Altitude,
         [Input("vacuum side of the booster with the pedal up", "cm3", MoreThan = 0, Low = 500, High = 20000, Measure = "0.785 x diameter x diameter x depth of the front shell, or fill it with water when it is off")] Volume? ShellVolume,
         [Input("vacuum reservoir; none where nothing is said", "cm3", AtLeast = 0, High = 20000, Measure = "fill it with water, or 0.785 x diameter x diameter x length")] Volume? ReservoirVolume,
-        [Input("way of the push rod in an application", "mm", MoreThan = 0, Low = 2, High = 60, Measure = "it follows from the pedal's travel")] Length? Stroke);
+        [Input("way of the push rod at 50 lb", "mm", MoreThan = 0, Low = 2, High = 60, Measure = "it follows from the pedal's travel")] Length? Stroke);
 
     public sealed record Result(
         [Output("strokes with at least a third of the help that a running engine gives")] Ratio? Strokes,

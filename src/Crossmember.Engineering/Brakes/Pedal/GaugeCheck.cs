@@ -163,8 +163,8 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
         {
             if (read is null) return;
             double[] forces = [.. read.Points.Select(p => p.X)];
-            double most = forces[^1], turn = Math.Clamp(model.Line.Knee, 0, most);
-            double[] at = [.. new[] { 0, model.Line.CutIn, turn, most }.Concat(forces).Where(f => f >= 0 && f <= most).Distinct().Order()];
+            double most = Math.Max(0, forces[^1]), turn = Math.Clamp(model.Line.Knee, 0, most);
+            double[] at = [.. new[] { 0, model.Line.CutIn, 1.0001 * model.Line.CutIn, turn, most }.Concat(forces).Where(f => f >= 0 && f <= most).Distinct().Order()];
             w.Curve(new($"{name}, read", "pedal force", "N", forces, "pressure at the bleeder", "MPa", [.. read.Points.Select(p => p.Y / 1e6)]));
             w.Curve(new($"{name}, expected", "pedal force", "N", at, "pressure at the bleeder", "MPa", [.. at.Select(f => model.At(place, f) / 1e6)]));
         }

@@ -95,6 +95,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         [Output("line pressure at 100 lb of pedal by the leg alone", "MPa")] Pressure? PlainPressure,
         [Output("line pressure that the spring of a dead booster takes", "MPa")] Pressure? DeadLoss,
         [Output("what the booster adds at the piston at the pedal force", "N")] Force? BoosterForce,
+        [Output("force on the master cylinder at the pedal force", "N")] Force? RodForce,
         [Output("efficiency from the pad to the fluid, linkage and seals")] Ratio? WholeEfficiency,
         [Output("one bore that would give the front circuit's pressure", "mm")] Length? EffectiveBore,
         [Output("pressure of the rear circuit over that of the front")] Ratio? RearShare,
@@ -114,7 +115,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         {
             Unanswered(w, x.MasterKind == MasterCylinder.Pair ? $"bores and bar of the two master cylinders are missing ({HowToMeasurePedal.TwinBore}; {HowToMeasurePedal.BarArm})"
                 : $"bore of the master cylinder is missing ({HowToMeasurePedal.MasterBore})");
-            return new(null, null, null, null, null, null, null, whole, null, null, null, there, null, null);
+            return new(null, null, null, null, null, null, null, null, whole, null, null, null, there, null, null);
         }
         double c = seals / m.Effective, bore = Math.Sqrt(4 * m.Effective / Math.PI); // Pa per N on the rod
         var assist = AssistOf(x, vacuum, w);
@@ -127,7 +128,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         {
             Unanswered(w, x.BoosterKind == Vacuum ? $"vacuum or diaphragm of the booster is missing ({HowToMeasurePedal.Vacuum}; {HowToMeasurePedal.Diaphragm})"
                 : $"pressure or piston of the booster is missing ({HowToMeasurePedal.BoosterPressure}; {HowToMeasurePedal.BoosterPiston})");
-            return new(null, null, null, null, Plain(dead), Pressure.FromPascals(dead.DeadLoss), null, whole, Length.FromMeters(bore), Ratio.FromDecimalFractions(m.RearShare), null, there, null,
+            return new(null, null, null, null, Plain(dead), Pressure.FromPascals(dead.DeadLoss), null, null, whole, Length.FromMeters(bore), Ratio.FromDecimalFractions(m.RearShare), null, there, null,
                 Force.FromNewtons(dead.DeadForce(hard)));
         }
         var line = fitted ? Boosted(new(x.CutIn.Newtons, x.JumpIn.Newtons, x.Gain.DecimalFractions, assist!.Value, spring), i * eta, c, w) : dead;
@@ -135,7 +136,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         if (w.Shown) Draw(w, x, line, i * eta, c, assist ?? 0);
         var pedal = x.PedalForce.Newtons;
         return new(Force.FromNewtons(line.CutIn), Pressure.FromPascals(line.JumpIn), Force.FromNewtons(line.Knee), Pressure.FromPascals(line.KneePressure), Plain(line), Pressure.FromPascals(line.DeadLoss),
-            Force.FromNewtons((line.Pressure(pedal) * m.Effective) - (pedal * i * eta * seals)), whole, Length.FromMeters(bore), Ratio.FromDecimalFractions(m.RearShare), Force.FromNewtons(assist ?? 0), there,
+            Force.FromNewtons((line.Pressure(pedal) * m.Effective) - (pedal * i * eta * seals)), Force.FromNewtons(line.Pressure(pedal) / c), whole, Length.FromMeters(bore), Ratio.FromDecimalFractions(m.RearShare), Force.FromNewtons(assist ?? 0), there,
             Force.FromNewtons(line.Force(hard)), Force.FromNewtons(line.DeadForce(hard)));
     }
 
