@@ -62,7 +62,7 @@ internal static class PedalBindings
              ("rearThreshold", "axle.rear.brake.threshold"), ("valveKind", "brakes.valve.kind"), ("valveKnee", "brakes.valve.knee"), ("valveSlope", "brakes.valve.slope"), ("metering", "brakes.metering.pressure"),
              ("heldFront", "brakes.residual.front"), ("heldRear", "brakes.residual.rear"), ("gaugeFront", Gauge + "front"), ("gaugeRear", Gauge + "rear"), ("gaugeDeadFront", Gauge + "dead-front"),
              ("gaugeDeadRear", Gauge + "dead-rear"), ("gaugeDeceleration", Gauge + "deceleration"), ("mass", Gauge + "mass"), ("error", Gauge + "error"), ("decelerationError", Gauge + "deceleration-error"),
-             ("pedalEfficiency", Pedal + "efficiency"), s_ratio, ("bore", Master + "effective-bore"), ("vacuum", Booster + "vacuum")]),
+             ("pedalEfficiency", Pedal + "efficiency"), s_ratio, ("bore", Master + "effective-bore"), ("vacuum", Booster + "vacuum"), ("lineVacuum", Booster + "vacuum-there")]),
         Bind("brakes.road-test", [],
             [("speed", Test + "speed"), ("beginDistance", Test + "begin-distance"), ("endDistance", Test + "end-distance"), ("wholeDistance", Test + "distance"), ("delay", Test + "delay"), ("buildUp", Test + "build-up")],
             [("deceleration", Test + "deceleration")]),

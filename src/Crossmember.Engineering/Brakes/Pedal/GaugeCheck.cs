@@ -28,7 +28,7 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
             "valveKnee", "valveSlope", "metering", "heldFront", "heldRear", "mass"),
         .. Because("a set of readings", "gaugeFront", "gaugeRear", "gaugeDeadFront", "gaugeDeadRear", "gaugeDeceleration"),
         new("error", "decides what counts as explained"), new("decelerationError", "decides what counts as explained"), new("pedalEfficiency", "names a cause in the builder's figures"),
-        new("pedalRatio", "names a cause in the builder's figures"), new("bore", "names a cause in the builder's figures"), new("vacuum", "names a cause in the builder's figures"),
+        new("pedalRatio", "names a cause in the builder's figures"), new("bore", "names a cause in the builder's figures"), new("vacuum", "names a cause in the builder's figures"), new("lineVacuum", "carries the pedal line back to the shop's altitude"),
     ],
     Examples =
     [
@@ -75,7 +75,8 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
         [Input("efficiency of pedal and linkage as stated", MoreThan = 0, High = 1, Default = 0.9, Measure = HowToMeasurePedal.Efficiency)] Ratio PedalEfficiency,
         [Input("pedal ratio as stated", MoreThan = 0, Measure = HowToMeasurePedal.Ratio)] Ratio? PedalRatio,
         [Input("bore of the master cylinder as stated", "mm", MoreThan = 0, Measure = HowToMeasurePedal.MasterBore)] Length? Bore,
-        [Input("vacuum at the booster as stated", "kPa", MoreThan = 0, Measure = HowToMeasurePedal.Vacuum)] Pressure? Vacuum);
+        [Input("vacuum at the booster as stated, in the shop", "kPa", MoreThan = 0, Measure = HowToMeasurePedal.Vacuum)] Pressure? Vacuum,
+        [Input("vacuum that the pedal line stands for; that of the shop where nothing is said", "kPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? LineVacuum);
 
     public sealed record Result(
         [Output("readings")] Ratio? Count,
@@ -91,6 +92,8 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
             new(x.PlainPressure.Pascals / PedalLine.ReferenceForce, x.CutIn.Newtons, x.JumpIn.Pascals, x.Knee.Newtons, x.KneePressure.Pascals, x.DeadLoss.Pascals),
             new(Axle(x.FrontForce, x.FrontThreshold), Axle(x.RearForce, x.RearThreshold), ValvesOf(x)), x.RearShare?.DecimalFractions ?? 1,
             (x.Mass?.Kilograms ?? 0) * Loading.Gravity, x.HeldFront?.Pascals ?? 0, x.HeldRear?.Pascals ?? 0);
+        // The pedal line stands for the highest altitude; the gauge was read in the shop.
+        if (model.Line.Boosted && x is { Vacuum: { } shop, LineVacuum: { Pascals: > 0 } there }) model = model.Assisted(shop / there);
         var stopped = x is { GaugeDeceleration: not null, Mass: not null, FrontForce: not null, RearForce: not null };
         var readings = Gather(x, stopped);
         if (readings.Length == 0)

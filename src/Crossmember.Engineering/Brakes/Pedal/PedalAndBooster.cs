@@ -97,7 +97,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         [Output("what the booster adds at the piston at the pedal force", "N")] Force? BoosterForce,
         [Output("force on the master cylinder at the pedal force", "N")] Force? RodForce,
         [Output("efficiency from the pad to the fluid, linkage and seals")] Ratio? WholeEfficiency,
-        [Output("one bore that would give the front circuit's pressure", "mm")] Length? EffectiveBore,
+        [Output("one bore that would give the front circuit's pressure; unknown while the booster is", "mm")] Length? EffectiveBore,
         [Output("pressure of the rear circuit over that of the front")] Ratio? RearShare,
         [Output("the most that the booster adds", "N")] Force? Assist,
         [Output("vacuum left at the highest altitude", "kPa")] Pressure? VacuumThere,
@@ -126,9 +126,10 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         if (m.Twin) w.Caution($"Two cylinders on a bar: the line pressure told is that of the front circuit; the rear circuit has {m.RearShare:0.00} of it.");
         if (fitted && assist is null)
         {
+            // Without the bore nobody can take the leg alone for the whole: a reader's default for the booster's force is none.
             Unanswered(w, x.BoosterKind == Vacuum ? $"vacuum or diaphragm of the booster is missing ({HowToMeasurePedal.Vacuum}; {HowToMeasurePedal.Diaphragm})"
                 : $"pressure or piston of the booster is missing ({HowToMeasurePedal.BoosterPressure}; {HowToMeasurePedal.BoosterPiston})");
-            return new(null, null, null, null, Plain(dead), Pressure.FromPascals(dead.DeadLoss), null, null, whole, Length.FromMeters(bore), Ratio.FromDecimalFractions(m.RearShare), null, there, null,
+            return new(null, null, null, null, Plain(dead), Pressure.FromPascals(dead.DeadLoss), null, null, whole, null, Ratio.FromDecimalFractions(m.RearShare), null, there, null,
                 Force.FromNewtons(dead.DeadForce(hard)));
         }
         var line = fitted ? Boosted(new(x.CutIn.Newtons, x.JumpIn.Newtons, x.Gain.DecimalFractions, assist!.Value, spring), i * eta, c, w) : dead;
