@@ -33,7 +33,7 @@ public sealed class Adhesion() : Calculation<Adhesion.Inputs, Adhesion.Result>(n
         new("alternative", Sense.AtLeast, "If the rear may come first, does it keep within the bands that the rule takes instead?", "valveKnee", "valveSlope"),
         new("nine-tenths", Sense.AtLeast, "Is nine tenths of the road's grip reached before the rear axle locks?", "valveKnee", "valveSlope"),
     ],
-    Trends = [new("rearForce", "frontOverRear", '-', 4000, 7000), new("frontForce", "frontOverRear", '+', 11000, 15000), new("valveKnee", "frontOverRear", '-', 3, 5), new("valveSlope", "frontOverRear", '-', 0.3, 0.8)],
+    Trends = [new("rearForce", "frontOverRear", '-', 4000, 7000), new("frontForce", "frontOverRear", '+', 11000, 15000), new("valveKnee", "frontOverRear", '-', 4.2, 6), new("valveSlope", "frontOverRear", '-', 0.5, 0.9)],
     NoTrends =
     [
         new("frontThreshold", "matters more the lower the pressure, and where the least margin lies depends on it"), new("rearThreshold", "likewise"),
@@ -53,7 +53,7 @@ public sealed class Adhesion() : Calculation<Adhesion.Inputs, Adhesion.Result>(n
                 ["frontForce"] = "12642.9 N", ["frontThreshold"] = "0 MPa", ["rearForce"] = "5442.7 N", ["rearThreshold"] = "0.4 MPa", ["valve"] = "fixed", ["valveKnee"] = "3.5 MPa", ["valveSlope"] = "0.35",
                 ["metering"] = "0 MPa", ["total"] = "2100 kg", ["centerX"] = "1.248 m", ["height"] = "0.76 m", ["wheelbase"] = "2.6 m", ["rule"] = "R13-M1",
             },
-            new Dictionary<string, double> { ["frontOverRear"] = 0.1262 }, 0.03, "At 0.15 g: front 0.2050, rear 0.0789, the tightest but for what lies between the printed rows", Provenance.Derived),
+            new Dictionary<string, double> { ["frontOverRear"] = 0.1261, ["worst"] = 0.15 }, 0.001, "At 0.15 g: front 0.2050, rear 0.0789 of their loads, by three routes; docs/derivations/brake-balance.md", Provenance.Derived),
     ],
     Cautions = BrakeCautions.Balance,
 })

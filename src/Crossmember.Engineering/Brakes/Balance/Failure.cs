@@ -38,7 +38,7 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
     [
         new("frontThreshold", "against the front's force small at a hard push"), new("metering", "holds the front off at the first touch only"), new("centerX", "only where it caps what the road takes"),
         new("height", "likewise"), new("wheelbase", "likewise"), new("grip", "caps what is reached; below the cap it changes nothing"), new("cutIn", "told of the pedal line"),
-        new("jumpIn", "told of the pedal line"), new("knee", "told of the pedal line"), new("kneePressure", "told of the pedal line"),
+        new("jumpIn", "told of the pedal line"), new("knee", "told of the pedal line"), new("kneePressure", "told of the pedal line"), new("buildUp", "only in what a rule's distance asks"),
     ],
     Examples =
     [

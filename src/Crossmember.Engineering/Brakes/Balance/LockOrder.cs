@@ -26,7 +26,7 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
         new("front-first", null, "Do the front wheels lock before the rear ones on every road?", "valveKnee", "valveSlope"),
         new("efficiency", Sense.AtLeast, "Is enough of the road's grip used before an axle locks?", "valveKnee", "valveSlope"),
     ],
-    Trends = [new("grip", "deceleration", '+', 0.2, 1), new("grip", "pressure", '+', 0.2, 1), new("plainPressure", "pedalForce", '-', 1, 4), new("valveKnee", "deceleration", '+', 2, 5), new("valveSlope", "deceleration", '+', 0.1, 0.6)],
+    Trends = [new("grip", "deceleration", '+', 0.2, 1), new("grip", "pressure", '+', 0.2, 1), new("plainPressure", "pedalForce", '-', 1, 4), new("valveKnee", "deceleration", '+', 1.5, 3.5), new("valveSlope", "deceleration", '+', 0.1, 0.6)],
     NoTrends =
     [
         new("frontForce", "more force at one axle brings its own lock nearer and helps until then"), new("frontThreshold", "likewise"), new("rearForce", "likewise"), new("rearThreshold", "likewise"),

@@ -83,12 +83,16 @@ internal static class ValveSearch
         double from = Math.Max(0, best.Slope - (SteepestSlope / Coarse)), to = Math.Min(SteepestSlope, best.Slope + (SteepestSlope / Coarse));
         RearValve left = At(roads, to - (Golden * (to - from)), low, high), right = At(roads, from + (Golden * (to - from)), low, high);
         for (var i = 0; i < Fine; i++)
-        {
-            if (left.Margin >= right.Margin) (to, right, left) = (right.Slope, left, default);
-            else (from, left, right) = (left.Slope, right, default);
-            if (left.Knee == 0) left = At(roads, to - (Golden * (to - from)), low, high);
-            else right = At(roads, from + (Golden * (to - from)), low, high);
-        }
+            if (left.Margin >= right.Margin)
+            {
+                (to, right) = (right.Slope, left);
+                left = At(roads, to - (Golden * (to - from)), low, high);
+            }
+            else
+            {
+                (from, left) = (left.Slope, right);
+                right = At(roads, from + (Golden * (to - from)), low, high);
+            }
         return Better(best, Better(left, right));
     }
 
