@@ -13,6 +13,7 @@ internal static class BalanceBindings
     [
         ("frontForce", "axle.front.brake.force"), ("frontThreshold", "axle.front.brake.threshold"), ("rearForce", "axle.rear.brake.force"), ("rearThreshold", "axle.rear.brake.threshold"),
         ("metering", "brakes.metering.pressure"), ("wheelbase", "vehicle.wheelbase"), ("valve", Valve + "kind"), ("valveSlope", Valve + "slope"),
+        ("rearShare", Pedal + "rear-share"),
     ];
 
     private static readonly (string, string)[] s_rig =

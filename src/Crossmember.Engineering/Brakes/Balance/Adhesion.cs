@@ -1,4 +1,3 @@
-using Crossmember.Engineering.Brakes.Chain;
 using Crossmember.Engineering.Brakes.Limits;
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
@@ -33,11 +32,11 @@ public sealed class Adhesion() : Calculation<Adhesion.Inputs, Adhesion.Result>(n
         new("alternative", Sense.AtLeast, "If the rear may come first, does it keep within the bands that the rule takes instead?", "valveKnee", "valveSlope"),
         new("nine-tenths", Sense.AtLeast, "Is nine tenths of the road's grip reached before the rear axle locks?", "valveKnee", "valveSlope"),
     ],
-    Trends = [new("rearForce", "frontOverRear", '-', 4000, 7000), new("frontForce", "frontOverRear", '+', 11000, 15000), new("valveKnee", "frontOverRear", '-', 4.2, 6), new("valveSlope", "frontOverRear", '-', 0.5, 0.9)],
+    Trends = [new("rearForce", "frontOverRear", '-', 4000, 7000), new("frontForce", "frontOverRear", '+', 11000, 15000), new("valveKnee", "frontOverRear", '-', 4, 6), new("valveSlope", "frontOverRear", '-', 0.5, 0.9)],
     NoTrends =
     [
         new("frontThreshold", "matters more the lower the pressure, and where the least margin lies depends on it"), new("rearThreshold", "likewise"),
-        new("metering", "holds the front off at the first touch only"), new("total", "a heavier vehicle needs more pressure, past a valve's knee or past the thresholds' share"),
+        new("metering", "holds the front off at the first touch only"), new("rearShare", "works as more force, an earlier knee and a lower threshold at the rear"), new("total", "a heavier vehicle needs more pressure, past a valve's knee or past the thresholds' share"),
         new("centerX", "more load at the rear helps it hold, and takes from the front"), new("height", "as for the distribution"), new("wheelbase", "likewise"),
     ],
     Examples =
@@ -67,6 +66,7 @@ public sealed class Adhesion() : Calculation<Adhesion.Inputs, Adhesion.Result>(n
         [Input(How.Knee, "MPa", AtLeast = 0, High = 20, Measure = How.HowKnee)] Pressure? ValveKnee,
         [Input(How.Slope, AtLeast = 0, High = 1, Measure = How.HowSlope)] Ratio? ValveSlope,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
         [Input(How.Total, "kg", MoreThan = 0, Measure = How.HowTotal)] UnitsNet.Mass Total,
         [Input(How.CenterX, "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Length CenterX,
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
@@ -81,7 +81,7 @@ public sealed class Adhesion() : Calculation<Adhesion.Inputs, Adhesion.Result>(n
     {
         if (Given.Loading(x.Total, x.CenterX, x.Height, x.Wheelbase) is not { } load) return null;
         if (Given.Valves(x.Valve, x.ValveKnee, x.ValveSlope, x.Metering) is not { } valves) return new(null, null);
-        var rig = new Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves);
+        var rig = Given.Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves, x.RearShare);
         Span<UsePiece> room = stackalloc UsePiece[UsePiece.Most];
         ReadOnlySpan<UsePiece> pieces = room[..UsePiece.Fill(room, rig, load)];
         var tightest = Worst.Of(GripLimit.FrontOverRear(AdhesionRule.Low, AdhesionRule.FrontFirstTo(x.Rule)), pieces, load);

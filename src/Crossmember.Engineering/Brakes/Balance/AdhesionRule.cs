@@ -8,7 +8,7 @@ namespace Crossmember.Engineering.Brakes.Balance;
 /// Source:   71/320/EEC Annex II Appendix, 3.1.1 for M1 and N1, read there but for the demand, whose line is from memory (its range, k 0.2 to 0.8, was read; line and N1 range both end
 ///           at z 0.61); UN Regulation 13-H Annex 5 and 49 CFR 571.135 from memory. Where no rule asks, front before rear from 0.15 to 0.8 is common practice
 /// </remarks>
-internal static class AdhesionRule
+public static class AdhesionRule
 {
     public const double Low = 0.15, High = 0.8;
 

@@ -31,7 +31,7 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
     NoTrends =
     [
         new("frontForce", "more of it helps the front be first and leaves more of the road unused"), new("frontThreshold", "small against lock"), new("rearThreshold", "holds the rear back as a valve does, at low pressure"),
-        new("metering", "holds the front off at the first touch only"), new("totals", "the worst condition decides, and another may become it"), new("centersX", "likewise"), new("heights", "likewise"),
+        new("metering", "holds the front off at the first touch only"), new("rearShare", "works as more force and a lower threshold at the rear"), new("totals", "the worst condition decides, and another may become it"), new("centersX", "likewise"), new("heights", "likewise"),
         new("wheelbase", "likewise"), new("fittedKnees", "only compared with"), new("valveSlope", "only compared with"),
     ],
     Examples =
@@ -70,6 +70,7 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
         [Input(How.RearForce, "N", MoreThan = 0, High = 60000, Measure = How.Forces)] Force RearForce,
         [Input(How.RearThreshold, "MPa", AtLeast = 0, High = 2, Measure = How.Thresholds)] Pressure RearThreshold,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
         [Input("total mass in each condition", "kg", MoreThan = 0, Measure = How.HowTotal)] Members<UnitsNet.Mass> Totals,
         [Input("center of gravity behind the front axle in each condition", "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Members<Length> CentersX,
         [Input("height of the center of gravity in each condition", "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Members<Length> Heights,
@@ -89,7 +90,8 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
     {
         var n = x.Totals.Items.Count;
         if (x.CentersX.Items.Count != n || x.Heights.Items.Count != n || n > 64) return null;
-        AxleForce front = Given.Axle(x.FrontForce, x.FrontThreshold), rear = Given.Axle(x.RearForce, x.RearThreshold);
+        var share = x.RearShare?.DecimalFractions ?? 1; // knees are told in the rear circuit's own pressure, the search goes by the front's
+        AxleForce front = Given.Axle(x.FrontForce, x.FrontThreshold), rear = Given.Axle(x.RearForce, x.RearThreshold).Seen(share);
         Span<RoadCase> roads = new RoadCase[n * Roads];
         for (var c = 0; c < n; c++)
         {
@@ -98,26 +100,27 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
         }
         var low = Math.Max(2e5, Math.Max(rear.Threshold, 2 * x.Metering.Pascals));
         var best = ValveSearch.Best(roads, low);
+        var knee = best.Knee * share;
         var plain = ValveSearch.Margin(roads, double.PositiveInfinity, 1);
-        var fitted = Fitted(x, roads);
+        var fitted = Fitted(x, roads, share);
         w.Line("margin", "least over conditions and roads, without a valve", $"{n} conditions, grip 0.2 to 0.8", plain, "1");
-        w.Line("knee", "where both least margins meet, at the best slope", $"slope {best.Slope}", best.Knee / 1e6, "MPa");
-        w.Line("margin", "the same with this valve", $"knee {best.Knee / 1e6} MPa, slope {best.Slope}", best.Margin, "1");
+        w.Line("knee", "where both least margins meet, at the best slope", $"slope {best.Slope}", knee / 1e6, "MPa");
+        w.Line("margin", "the same with this valve", $"knee {knee / 1e6} MPa, slope {best.Slope}", best.Margin, "1");
         var needed = best.Margin > plain + Enough;
-        Answer(w, best, plain, fitted, needed, x.Valve == How.NoValve);
-        if (w.Shown) Draw(w, roads, best, low);
-        return new(needed ? Pressure.FromPascals(best.Knee) : null, needed ? Ratio.FromDecimalFractions(best.Slope) : null, Ratio.FromDecimalFractions(Math.Max(plain, best.Margin)),
+        Answer(w, best with { Knee = knee }, plain, fitted, needed, x.Valve == How.NoValve);
+        if (w.Shown) Draw(w, roads, best, low, share);
+        return new(needed ? Pressure.FromPascals(knee) : null, needed ? Ratio.FromDecimalFractions(best.Slope) : null, Ratio.FromDecimalFractions(Math.Max(plain, best.Margin)),
             Ratio.FromDecimalFractions(plain), fitted is { } f ? Ratio.FromDecimalFractions(f) : null);
     }
 
     /// <summary>Each condition with its own knee; null where it is not known.</summary>
-    private static double? Fitted(Inputs x, ReadOnlySpan<RoadCase> roads)
+    private static double? Fitted(Inputs x, ReadOnlySpan<RoadCase> roads, double share)
     {
         if (x.Valve == How.NoValve) return ValveSearch.Margin(roads, double.PositiveInfinity, 1);
         if (x.ValveSlope is not { } slope || x.FittedKnees is not { } knees || knees.Items.Count * Roads != roads.Length) return null;
         var least = double.PositiveInfinity;
         for (var c = 0; c < knees.Items.Count; c++)
-            least = Math.Min(least, ValveSearch.Margin(roads.Slice(c * Roads, Roads), knees.Items[c].Value.Pascals, slope.DecimalFractions));
+            least = Math.Min(least, ValveSearch.Margin(roads.Slice(c * Roads, Roads), knees.Items[c].Value.Pascals / share, slope.DecimalFractions));
         return least;
     }
 
@@ -133,15 +136,15 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
             + (f < 0 || better ? $" {advice}" : ""), 100 * f, "%", AdhesionRule.Practice);
     }
 
-    private static void Draw(Worksheet w, ReadOnlySpan<RoadCase> roads, in RearValve best, double low)
+    private static void Draw(Worksheet w, ReadOnlySpan<RoadCase> roads, in RearValve best, double low, double share)
     {
         const int Points = 41;
         double[] x = new double[Points], y = new double[Points];
         var top = Math.Max(2 * best.Knee, low + 1e6);
         for (var i = 0; i < Points; i++)
         {
-            x[i] = (low + ((top - low) * i / (Points - 1))) / 1e6;
-            y[i] = ValveSearch.Margin(roads, x[i] * 1e6, best.Slope);
+            var at = low + ((top - low) * i / (Points - 1));
+            (x[i], y[i]) = (at * share / 1e6, ValveSearch.Margin(roads, at, best.Slope));
         }
         w.Curve(new("best slope", "knee of the rear valve", "MPa", x, "least margin", "1", y));
     }

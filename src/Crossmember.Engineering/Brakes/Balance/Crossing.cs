@@ -3,7 +3,7 @@ using Crossmember.Engineering.Brakes.Chain;
 namespace Crossmember.Engineering.Brakes.Balance;
 
 /// <summary>Where the axles change order.</summary>
-internal static class Crossing
+public static class Crossing
 {
     /// <summary>Where somebody really brakes: what happens below it, while springs and a metering valve let go one after the other, does not decide.</summary>
     private const double Begins = 0.15;

@@ -1,4 +1,3 @@
-using Crossmember.Engineering.Brakes.Chain;
 using Crossmember.Engineering.Brakes.Limits;
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
@@ -30,7 +29,7 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
     ],
     NoTrends =
     [
-        new("metering", "holds the front off at the first touch only; higher up it changes nothing"), new("height", "a higher load takes more from the rear, but also makes the front's grip last longer"),
+        new("metering", "holds the front off at the first touch only; higher up it changes nothing"), new("rearShare", "works as more force, an earlier knee and a lower threshold at the rear"), new("height", "a higher load takes more from the rear, but also makes the front's grip last longer"),
         new("wheelbase", "moves the front's load as well as how much of it moves"),
     ],
     Examples =
@@ -62,6 +61,7 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
         [Input(How.Knee, "MPa", AtLeast = 0, High = 20, Measure = How.HowKnee)] Pressure? ValveKnee,
         [Input(How.Slope, AtLeast = 0, High = 1, Measure = How.HowSlope)] Ratio? ValveSlope,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
         [Input(How.Total, "kg", MoreThan = 0, Measure = How.HowTotal)] UnitsNet.Mass Total,
         [Input(How.CenterX, "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Length CenterX,
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
@@ -78,7 +78,7 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
         if (Given.Loading(x.Total, x.CenterX, x.Height, x.Wheelbase) is not { } load) return null;
         var ideal = load.IdealFront(ShareAt) / (load.Weight * ShareAt);
         if (Given.Valves(x.Valve, x.ValveKnee, x.ValveSlope, x.Metering) is not { } valves) return new(null, null, Ratio.FromDecimalFractions(ideal));
-        var rig = new Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves);
+        var rig = Given.Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves, x.RearShare);
         var crossing = Crossing.Of(rig, load, MostZ);
         double? share = rig.Pressure(ShareAt * load.Weight) is { } line ? rig.FrontAt(line) / (ShareAt * load.Weight) : null;
         w.Line("Ff / F", "z (b + z h) / L / z", $"({load.Wheelbase - load.Behind} + {ShareAt} x {load.Height}) / {load.Wheelbase}", ideal, "1");

@@ -36,7 +36,7 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
     ],
     NoTrends =
     [
-        new("frontThreshold", "against the front's force small at a hard push"), new("metering", "holds the front off at the first touch only"), new("centerX", "only where it caps what the road takes"),
+        new("frontThreshold", "against the front's force small at a hard push"), new("metering", "holds the front off at the first touch only"), new("rearShare", "works as more force, an earlier knee and a lower threshold at the rear"), new("centerX", "only where it caps what the road takes"),
         new("height", "likewise"), new("wheelbase", "likewise"), new("grip", "caps what is reached; below the cap it changes nothing"), new("cutIn", "told of the pedal line"),
         new("jumpIn", "told of the pedal line"), new("knee", "told of the pedal line"), new("kneePressure", "told of the pedal line"), new("buildUp", "only in what a rule's distance asks"),
     ],
@@ -67,6 +67,7 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
         [Input(How.Slope, AtLeast = 0, High = 1, Measure = How.HowSlope)] Ratio? ValveSlope,
         [Input("whether the rear valve opens when the front circuit is lost; taken as no where nothing is said", OneOf = ["yes", "no"], Measure = "read the valve's papers")] string? Bypass,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
         [Input(How.Total, "kg", MoreThan = 0, Measure = How.HowTotal)] UnitsNet.Mass Total,
         [Input(How.CenterX, "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Length CenterX,
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
@@ -91,7 +92,7 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
     {
         if (Given.Loading(x.Total, x.CenterX, x.Height, x.Wheelbase) is not { } load) return null;
         if (Given.Valves(x.Valve, x.ValveKnee, x.ValveSlope, x.Metering) is not { } valves) return new(null, null, null);
-        var rig = new Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves);
+        var rig = Given.Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves, x.RearShare);
         var pedal = Given.Pedal(x.CutIn, x.JumpIn, x.Knee, x.KneePressure, x.PlainPressure, x.DeadLoss)!.Value;
         var asked = new FailureAsked(x.Rule, x.BuildUp.Seconds);
         var left = Left.Of(rig, load, pedal, asked.Force("assist-failed"), asked.Force("circuit-failed"), x.Grip.DecimalFractions, x.Circuits, x.Bypass == "yes");

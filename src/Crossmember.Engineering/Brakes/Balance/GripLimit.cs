@@ -5,7 +5,7 @@ namespace Crossmember.Engineering.Brakes.Balance;
 /// <summary>One inequality of a rule over a stretch of deceleration: base + slope z + front ff + rear fr is not to be below 0.</summary>
 /// <param name="Front">-1, 0 or 1: how the front's use counts.</param>
 /// <param name="Rear">Likewise; where both count, slope is 0.</param>
-internal readonly record struct GripLimit(double From, double To, double Base, double Slope, int Front, int Rear)
+public readonly record struct GripLimit(double From, double To, double Base, double Slope, int Front, int Rear)
 {
     public static GripLimit FrontOverRear(double from, double to) => new(from, to, 0, 0, 1, -1);
 
@@ -32,7 +32,7 @@ internal readonly record struct GripLimit(double From, double To, double Base, d
 }
 
 /// <summary>The least margin of an inequality and where it is.</summary>
-internal readonly record struct Worst(double Z, double Margin, double FrontUse, double RearUse)
+public readonly record struct Worst(double Z, double Margin, double FrontUse, double RearUse)
 {
     public static Worst None => new(double.NaN, double.PositiveInfinity, double.NaN, double.NaN);
 

@@ -3,7 +3,7 @@ using Crossmember.Engineering.Brakes.Chain;
 namespace Crossmember.Engineering.Brakes.Balance;
 
 /// <summary>What is left with one thing lost, each alone.</summary>
-internal readonly record struct Left(Reached BoosterDead, Reached FrontLost, Reached RearLost)
+public readonly record struct Left(Reached BoosterDead, Reached FrontLost, Reached RearLost)
 {
     /// <param name="deadForce">Pedal force in N with a dead booster.</param>
     /// <param name="circuitForce">Pedal force in N with a lost circuit.</param>
@@ -19,7 +19,7 @@ internal readonly record struct Left(Reached BoosterDead, Reached FrontLost, Rea
             var half = Reached.Of(rig.TotalAt(line) / load.Weight / 2, LockUp.On(mu / 2, rig, load with { Weight = 2 * load.Weight }).Deceleration);
             return new(dead, half, half);
         }
-        var valves = bypass ? rig.Valves.Bypassed : rig.Valves;
+        var valves = bypass ? rig.Valves.Bypassed() : rig.Valves;
         return new(dead, Reached.Of(rig.Rear.At(valves.Rear(line)) / load.Weight, load.RearOnly(mu)), Reached.Of(rig.FrontAt(line) / load.Weight, load.FrontOnly(mu)));
     }
 }

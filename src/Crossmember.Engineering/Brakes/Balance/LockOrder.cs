@@ -26,11 +26,11 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
         new("front-first", null, "Do the front wheels lock before the rear ones on every road?", "valveKnee", "valveSlope"),
         new("efficiency", Sense.AtLeast, "Is enough of the road's grip used before an axle locks?", "valveKnee", "valveSlope"),
     ],
-    Trends = [new("grip", "deceleration", '+', 0.2, 1), new("grip", "pressure", '+', 0.2, 1), new("plainPressure", "pedalForce", '-', 1, 4), new("valveKnee", "deceleration", '+', 1.5, 3.5), new("valveSlope", "deceleration", '+', 0.1, 0.6)],
+    Trends = [new("grip", "deceleration", '+', 0.2, 1), new("grip", "pressure", '+', 0.2, 1), new("plainPressure", "pedalForce", '-', 1, 4), new("valveKnee", "deceleration", '+', 1.5, 3.5), new("valveSlope", "deceleration", '+', 0.1, 0.45)],
     NoTrends =
     [
         new("frontForce", "more force at one axle brings its own lock nearer and helps until then"), new("frontThreshold", "likewise"), new("rearForce", "likewise"), new("rearThreshold", "likewise"),
-        new("metering", "holds the front off at the first touch only"), new("total", "a heavier vehicle needs more pressure; what share of the grip is used depends on valve and thresholds"),
+        new("metering", "holds the front off at the first touch only"), new("rearShare", "works as more force, an earlier knee and a lower threshold at the rear"), new("total", "a heavier vehicle needs more pressure; what share of the grip is used depends on valve and thresholds"),
         new("centerX", "moves load from the axle that gains to the one that loses"), new("height", "moves load forward in braking"), new("wheelbase", "likewise"),
         new("cutIn", "told of the pedal line"), new("jumpIn", "told of the pedal line"), new("knee", "told of the pedal line"), new("kneePressure", "told of the pedal line"),
         new("deadLoss", "told of the pedal line; of a dead booster only"),
@@ -63,6 +63,7 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
         [Input(How.Knee, "MPa", AtLeast = 0, High = 20, Measure = How.HowKnee)] Pressure? ValveKnee,
         [Input(How.Slope, AtLeast = 0, High = 1, Measure = How.HowSlope)] Ratio? ValveSlope,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
         [Input(How.Total, "kg", MoreThan = 0, Measure = How.HowTotal)] UnitsNet.Mass Total,
         [Input(How.CenterX, "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Length CenterX,
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
@@ -88,7 +89,7 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
     {
         if (Given.Loading(x.Total, x.CenterX, x.Height, x.Wheelbase) is not { } load) return null;
         if (Given.Valves(x.Valve, x.ValveKnee, x.ValveSlope, x.Metering) is not { } valves) return new(null, null, null, null, null, null, null);
-        var rig = new Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves);
+        var rig = Given.Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves, x.RearShare);
         var pedal = Given.Pedal(x.CutIn, x.JumpIn, x.Knee, x.KneePressure, x.PlainPressure, x.DeadLoss);
         var mu = x.Grip.DecimalFractions;
         var lock_ = LockUp.On(mu, rig, load);

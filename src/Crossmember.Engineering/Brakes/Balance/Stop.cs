@@ -37,7 +37,7 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
     [
         new("centerX", "only where it caps what the road takes"), new("height", "likewise"), new("wheelbase", "likewise"), new("grip", "caps what is reached; below the cap it changes nothing"),
         new("deadLoss", "of a dead booster; only drawn here"),
-        new("plainPressure", "counts above the booster's knee only"), new("metering", "holds the front off at the first touch only"), new("braking", "stands in where no rule asks a deceleration"),
+        new("plainPressure", "counts above the booster's knee only"), new("metering", "holds the front off at the first touch only"), new("rearShare", "works as more force, an earlier knee and a lower threshold at the rear"), new("braking", "stands in where no rule asks a deceleration"),
     ],
     Examples =
     [
@@ -62,6 +62,7 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
         [Input(How.Knee, "MPa", AtLeast = 0, High = 20, Measure = How.HowKnee)] Pressure? ValveKnee,
         [Input(How.Slope, AtLeast = 0, High = 1, Measure = How.HowSlope)] Ratio? ValveSlope,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
         [Input(How.Total, "kg", MoreThan = 0, Measure = How.HowTotal)] UnitsNet.Mass Total,
         [Input(How.CenterX, "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Length CenterX,
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
@@ -87,7 +88,7 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
     {
         if (Given.Loading(x.Total, x.CenterX, x.Height, x.Wheelbase) is not { } load) return null;
         if (Given.Valves(x.Valve, x.ValveKnee, x.ValveSlope, x.Metering) is not { } valves) return new(null, null, null, null);
-        var rig = new Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves);
+        var rig = Given.Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves, x.RearShare);
         var pedal = Given.Pedal(x.CutIn, x.JumpIn, x.Knee, x.KneePressure, x.PlainPressure, x.DeadLoss)!.Value;
         var asked = StopAsked.Of(x.Rule, x.Braking.DecimalFractions, x.BuildUp.Seconds);
         double z = asked.Deceleration / Loading.Gravity, mu = x.Grip.DecimalFractions;

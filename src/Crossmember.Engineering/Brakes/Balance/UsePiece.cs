@@ -8,7 +8,7 @@ namespace Crossmember.Engineering.Brakes.Balance;
 /// Valid:    below the deceleration at which the rear axle lifts
 /// Source:   derived in docs/derivations/brake-balance.md
 /// </remarks>
-internal readonly record struct UsePiece(double From, double To, double A, double B)
+public readonly record struct UsePiece(double From, double To, double A, double B)
 {
     /// <summary>Most pieces that <see cref="Fill"/> writes.</summary>
     public const int Most = Rig.MostCorners;

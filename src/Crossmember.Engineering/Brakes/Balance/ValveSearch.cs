@@ -8,7 +8,7 @@ namespace Crossmember.Engineering.Brakes.Balance;
 /// Valid:    knees from the rear's threshold and twice the metering pressure on, which the search keeps to
 /// Source:   F = mu N at the front axle, solved for the line pressure; docs/derivations/brake-balance.md
 /// </remarks>
-internal readonly struct RoadCase
+public readonly struct RoadCase
 {
     private readonly double _mu, _asked, _fixed, _front, _back, _kf, _kr, _p0f, _p0r;
     private readonly Loading _load;
@@ -48,14 +48,14 @@ internal readonly struct RoadCase
 /// <summary>A rear valve, and how well it does on the worst road in the worst condition.</summary>
 /// <param name="Knee">Pa.</param>
 /// <param name="Margin">Least of both margins.</param>
-internal readonly record struct RearValve(double Knee, double Slope, double Margin);
+public readonly record struct RearValve(double Knee, double Slope, double Margin);
 
 /// <summary>The valve with the largest least margin.</summary>
 /// <remarks>
 /// For a slope, a later knee never helps the front be first and never hurts the efficiency: the best knee is where both margins meet, found by halving. Over slopes: a coarse look, then
 /// the golden section. The same every time.
 /// </remarks>
-internal static class ValveSearch
+public static class ValveSearch
 {
     private const int Halvings = 20, Coarse = 8, Fine = 9;
     private const double SteepestSlope = 0.8, Golden = 0.6180339887498949;

@@ -46,7 +46,7 @@ public static class LockUp
     }
 
     /// <summary>Line pressure in Pa at which the front axle locks, whatever the rear does; not a number where it never does.</summary>
-    internal static double FrontAt(double friction, in Rig rig, in Loading load)
+    public static double FrontAt(double friction, in Rig rig, in Loading load)
     {
         Span<double> corners = stackalloc double[Rig.MostCorners];
         var n = rig.Corners(corners);
