@@ -19,8 +19,12 @@ internal static class DriveHeatExamples
     public static IReadOnlyList<Example> All { get; } =
     [
         new(With([("grade", "0.07"), ("length", "6 km"), ("speed", "60 km/h"), ("stopsCount", "5"), ("stopsFrom", "50 mph"), ("stopsTo", "25 mph"), ("interval", "45 s")]),
-            new Dictionary<string, double> { ["frontRotor"] = 1 }, 0.002,
-            "python3 tests/Crossmember.Engineering.Tests/Brakes/Heat/brake_heat.py: explicit steps of 0.01 s in plain Python", Provenance.Independent),
+            new Dictionary<string, double>
+            {
+                ["frontRotor"] = 464.63, ["frontLining"] = 222.61, ["frontFluid"] = 107.39, ["rearRotor"] = 143.40, ["rearLining"] = 123.04, ["rearFluid"] = 49.80,
+                ["heat"] = 7437.4, ["frontHotShare"] = 0.75, ["rearHotShare"] = 1,
+            },
+            0.001, "Heun steps of 0.02 s in plain Python, docs/derivations/brake-heat.md", Provenance.Independent),
     ];
 
     private static Dictionary<string, string> With((string Input, string Value)[] more)
