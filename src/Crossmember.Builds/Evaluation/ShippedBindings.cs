@@ -12,7 +12,7 @@ public static class ShippedBindings
 
     public static IReadOnlyList<Binding> All { get; } =
     [
-        .. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. StabilityBindings.All, .. SpringBindings.All, .. SteeringBindings.All, .. RecoveryBindings.All, .. LiftBindings.All,
+        .. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. StabilityBindings.All, .. SpringBindings.All, .. SteeringBindings.All, .. RecoveryBindings.All, .. LiftBindings.All, .. HeatBindings.All,
     ];
 
     private static IEnumerable<Binding> Tires() =>

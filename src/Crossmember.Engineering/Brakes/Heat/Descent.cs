@@ -31,7 +31,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
     [
         new("speed", "faster makes more heat a second but leaves less time, more air and better cooling"),
         new("forces", "one for each axle: what one axle gains the other loses"), new("thresholds", "move the share from axle to axle"), new("valveKnee", "moves the share from axle to axle"),
-        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"), new("coolingArea", "bears on the cooling in still air alone, at little speed"),
+        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"), new("rearShare", "moves the share from axle to axle"), new("coolingArea", "bears on the cooling in still air alone, at little speed"),
     ],
     Examples =
     [
@@ -55,6 +55,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
+        [Input("pressure of the rear circuit over that of the front", MoreThan = 0, Low = 0.2, High = 3, Measure = HowToMeasureHeat.RearShare)] Ratio? RearShare,
         [Input("grade as rise over run", MoreThan = 0, High = 0.5, Default = 0.07, Measure = HowToMeasureHeat.Grade)] Ratio Grade,
         [Input("length of the grade", "km", MoreThan = 0, High = 100, Default = 6, Measure = HowToMeasureHeat.Length)] Length Length,
         [Input("speed on the grade", "km/h", MoreThan = 0, Low = 10, High = 120, Default = 60, Measure = HowToMeasureHeat.Speed)] Speed Speed,
@@ -82,7 +83,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
     {
         double m = x.Mass.Kilograms, v = x.Speed.MetersPerSecond, th = Math.Atan(x.Grade.DecimalFractions), f = x.RollingResistance.DecimalFractions; // kg, m/s, rad
         double air = x.AirTemperature.Kelvins, start = x.StartTemperature.Kelvins, store = x.HeatMass.Kilograms * GrayIron.SpecificHeat, t = x.Length.Meters / v;
-        if (TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering) is not { } rig) return null;
+        if (TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         var driven = new Driven(m, 1, f, 0.5 * x.AirDensity.KilogramsPerCubicMeter * x.DragArea.SquareMeters, (double)x.EnginePower.Watts);
         var P = driven.Lasting(t, v, v, Math.Sin(th)).PowerAt(v);
         double share = 0;

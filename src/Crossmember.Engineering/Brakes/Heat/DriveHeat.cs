@@ -37,13 +37,13 @@ public sealed class DriveHeat() : Calculation<DriveHeat.Inputs, DriveHeat.Result
         new("mass", "frontRotor", '+', 1500, 3000), new("grade", "frontRotor", '+', 0.05, 0.09), new("length", "frontRotor", '+', 2, 10), new("enginePower", "frontRotor", '-', 0, 6),
         new("rollingResistance", "frontRotor", '-', 0.005, 0.03), new("dragArea", "frontRotor", '-', 0.5, 3), new("airDensity", "frontRotor", '-', 0.9, 1.3), new("airTemperature", "frontRotor", '+', -20, 45),
         new("startTemperature", "frontRotor", '+', 20, 150), new("heatMasses", "frontRotor", '-', 4, 20), new("cooling", "frontRotor", '-', 400, 2000), new("coolingAreas", "rearRotor", '-', 500, 3000),
-        new("rotorShares", "frontRotor", '+', 0.8, 1), new("stopsFrom", "frontRotor", '+', 40, 60), new("stopsTo", "frontRotor", '-', 0, 20), new("rotatingFactor", "frontRotor", '+', 1, 1.3),
+        new("rotorShares", "frontRotor", '+', 0.8, 1), new("stopsFrom", "frontRotor", '+', 40, 60), new("stopsTo", "frontRotor", '-', 8, 20), new("rotatingFactor", "frontRotor", '+', 1, 1.3),
         new("plainPressure", "pedalHot", '-', 1, 10),
     ],
     NoTrends =
     [
         new("forces", "one for each axle: what one axle gains the other loses"), new("thresholds", "move the share from axle to axle"), new("valveKnee", "moves the share from axle to axle"),
-        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"), new("deceleration", "a harder stop is a shorter one: the heat is the same"),
+        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"), new("rearShare", "moves the share from axle to axle"), new("deceleration", "a harder stop is a shorter one: the heat is the same"),
         new("speed", "faster makes more heat a second but leaves less time, more air and better cooling"), new("stopsCount", "counts whole stops"),
         new("interval", "more time cools, but part of it is driven slower"),
         new("liningAreas", "more lining holds more heat and leads more of it on"), new("frontSensitivity", "moves the share to the rear axle and back"), new("rearSensitivity", "moves the share to the front axle and back"),
@@ -67,6 +67,7 @@ public sealed class DriveHeat() : Calculation<DriveHeat.Inputs, DriveHeat.Result
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
+        [Input("pressure of the rear circuit over that of the front", MoreThan = 0, Low = 0.2, High = 3, Measure = HowToMeasureHeat.RearShare)] Ratio? RearShare,
         [Input("kind of front brake", OneOf = [TwoAxles.Disc, TwoAxles.Drum], Measure = HowToMeasureHeat.Kind)] Members<string> FrontKind,
         [Input("kind of rear brake", OneOf = [TwoAxles.Disc, TwoAxles.Drum], Measure = HowToMeasureHeat.Kind)] Members<string> RearKind,
         [Input("mass of one rotor or drum of each axle", "kg", MoreThan = 0, Low = 2, High = 60, Measure = HowToMeasureHeat.HeatMass)] Members<UnitsNet.Mass> HeatMasses,

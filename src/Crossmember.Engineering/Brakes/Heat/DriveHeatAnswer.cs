@@ -18,7 +18,7 @@ internal static class DriveHeatAnswer
         w.Line("Q kept", "put in - shed", $"{run.HeatPut / 1000} - {run.HeatShed / 1000}", (run.Held - run.Begun) / 1000, "kJ");
         var front = p.FrontRotor >= p.RearRotor;
         double iron = Math.Max(p.FrontRotor, p.RearRotor) - Zero;
-        w.AtMost("iron", iron, GrayIron.Spent - Zero, "C", $"The {Parts(x, front)} get to {iron:0} C at the most, the {Parts(x, !front)} to {Math.Min(p.FrontRotor, p.RearRotor) - Zero:0} C."
+        w.AtMost("iron", iron, GrayIron.SpentCelsius, "C", $"The {Parts(x, front)} get to {iron:0} C at the most, the {Parts(x, !front)} to {Math.Min(p.FrontRotor, p.RearRotor) - Zero:0} C."
             + (iron > IronWatch ? $" Above about {IronWatch:0} C gray iron checks and warps." : ""), "common practice, no source", watch: IronWatch, beyond: Verdict.Fail);
         OfLinings(w, x, p);
         OfFluid(w, x, p);
@@ -68,7 +68,7 @@ internal static class DriveHeatAnswer
         if (run.TooFine) return Unknown(w, x, "A rotor, drum or lining so light follows every moment of the drive: look at the masses and areas.");
         var front = run.Now(0) > GrayIron.Spent;
         var at = Math.Max(run.Now(0), run.Now(4)) - Zero;
-        w.AtMost("iron", double.IsFinite(at) ? at : GrayIron.Spent, GrayIron.Spent - Zero, "C",
+        w.AtMost("iron", double.IsFinite(at) ? at : GrayIron.Spent, GrayIron.SpentCelsius, "C",
             $"The {Parts(x, front)} pass 1000 C after {run.Time / 60:0} min: no brake takes this drive. Look at masses and grade; take a lower gear, or brakes with more iron and air.");
         return Unknown(w, x, $"Not known: the {Parts(x, front)} pass 1000 C on this drive.");
     }

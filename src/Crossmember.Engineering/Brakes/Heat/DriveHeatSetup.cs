@@ -14,7 +14,7 @@ internal sealed record DriveHeatSetup(
     /// <summary>Null where an axle is not told of, or one of its sides has a drum and the other a disc.</summary>
     public static DriveHeatSetup? Of(DriveHeat.Inputs x)
     {
-        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering) is not { } rig) return null;
+        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         if (TwoAxles.Same(x.FrontKind) is not { } front || TwoAxles.Same(x.RearKind) is not { } rear) return null;
         if (!TwoAxles.Find(x.HeatMasses, out var mf, out var mr) || !TwoAxles.Find(x.RotorShares, out var sf, out var sr)) return null;
         if (!TwoAxles.Find(x.Cooling, out var cf, out var cr) || !TwoAxles.Find(x.CoolingAreas, out var af, out var ar) || !TwoAxles.Find(x.LiningAreas, out var lf, out var lr)) return null;

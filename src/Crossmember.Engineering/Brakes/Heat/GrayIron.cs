@@ -23,5 +23,7 @@ public static class GrayIron
     public static double LiningEffusivity { get; } = Math.Sqrt(1.2 * 2000 * 1250);
 
     /// <summary>Above this, in K, the iron is past everything that is reckoned here: it melts near 1150 C.</summary>
-    public const double Spent = 1000 + 273.15;
+    public const double Spent = SpentCelsius + 273.15;
+
+    public const double SpentCelsius = 1000;
 }

@@ -4,7 +4,7 @@ namespace Crossmember.Engineering.Brakes.Heat;
 
 /// <summary>Drives both axles' brakes over stretches of road and keeps their temperatures, with friction fed back into how the axles share the work. SI.</summary>
 /// <remarks>
-/// Formula:  classical fourth-order Runge-Kutta steps, none longer than a quarter of the fastest store's time; heat put in and given off are carried along
+/// Formula:  classical fourth-order Runge-Kutta steps, none longer than 0.15 of the fastest store's time; heat put in and given off are carried along
 /// Valid:    the friction power of a stretch is a cubic in time, which the steps sum exactly; what is put in is held or shed to rounding
 /// Source:   derived, docs/derivations/brake-heat.md
 /// </remarks>
@@ -13,8 +13,8 @@ public sealed class HeatRun
     /// <summary>Four temperatures in front, four behind, heat shed, heat put in.</summary>
     private const int Shed = 8, Put = 9, States = 10;
 
-    private const double Longest = 0.25; // of the fastest store's time
-    private const int MostSteps = 20_000, LeastBraking = 2;
+    private const double Longest = 0.15; // of the fastest store's time
+    private const int MostSteps = 20_000, LeastBraking = 4;
 
     private readonly double[] _y = new double[States], _z = new double[States], _k1 = new double[States], _k2 = new double[States], _k3 = new double[States], _k4 = new double[States];
     private readonly BrakeNodes _front, _rear;

@@ -42,10 +42,10 @@ public sealed class HeatStore() : Calculation<HeatStore.Inputs, HeatStore.Result
                 ["kind"] = """{"left":"disc","right":"disc"}""", ["rotorMass"] = """{"left":"7.5 kg","right":"7.4 kg"}""", ["coolingTime"] = """{"left":"500 s","right":"500 s"}""",
             },
             new Dictionary<string, double> { ["mass"] = 7.4, ["cooling"] = 710.4, ["rotorShare"] = 0.95 }, 1e-9, "7.4 kg x 480 x 100 / 500; the share is the usual 0.95; by hand", Provenance.Derived),
-        new(new Dictionary<string, string> { ["kind"] = """{"left":"drum"}""", ["drumDiameter"] = """{"left":"280 mm"}""", ["liningWidth"] = """{"left":"60 mm"}""", ["drumMass"] = """{"left":"9 kg"}""" },
-            new Dictionary<string, double> { ["mass"] = 9, ["sweptArea"] = 527.79, ["depth"] = 10 }, 0.0001, "pi x 28 x 6 cm; by hand", Provenance.Derived),
         new(new Dictionary<string, string> { ["kind"] = """{"left":"drum"}""", ["drumDiameter"] = """{"left":"280 mm"}""", ["liningWidth"] = """{"left":"60 mm"}""" },
             new Dictionary<string, double> { ["mass"] = 4.5917 }, 0.0001, "7200 x pi x 0.29 x 0.01 x 0.07; by hand", Provenance.Derived),
+        new(new Dictionary<string, string> { ["kind"] = """{"left":"drum"}""", ["drumDiameter"] = """{"left":"280 mm"}""", ["liningWidth"] = """{"left":"60 mm"}""", ["drumMass"] = """{"left":"9 kg"}""" },
+            new Dictionary<string, double> { ["mass"] = 9, ["sweptArea"] = 527.79, ["depth"] = 10 }, 0.0001, "pi x 28 x 6 cm; by hand", Provenance.Derived),
     ],
     Cautions = [HowToMeasureHeat.Makers, "Dust of old linings may hold asbestos: wet it down, never blow it."],
 })

@@ -27,6 +27,7 @@ internal static class HowToMeasureHeat
         DrumDiameter = "caliper the drum inside", LiningWidth = "tape the lining across",
         PadArea = "trace one pad on squared paper",
         Valve = "comes from the valve; a gauge before and one behind it shows where it begins", Slope = "read gauges before and behind the valve above its knee: rise behind over rise before",
+        RearShare = "comes from bores and bar; 1 but for two cylinders on a bar",
         Metering = "read a gauge at a front bleeder: line pressure at which it begins to rise",
         Braking = "0.6 is a hard stop on dry pavement", StopSpeed = "choose the speed of the stop: 60 mph is usual",
         Stops = "choose how many stops follow each other: 15 is a usual test", From = "choose the speed at which braking begins", To = "choose the speed at which it ends",

@@ -30,7 +30,7 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
     NoTrends =
     [
         new("forces", "one for each axle: what one axle gains the other loses"), new("thresholds", "move the share from axle to axle"), new("valveKnee", "moves the share from axle to axle"),
-        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"), new("deceleration", "bears on the share of the axles alone"),
+        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"), new("rearShare", "moves the share from axle to axle"), new("deceleration", "bears on the share of the axles alone"),
         new("coolingArea", "bears on the cooling in still air alone, at little speed"),
     ],
     Examples =
@@ -55,6 +55,7 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
+        [Input("pressure of the rear circuit over that of the front", MoreThan = 0, Low = 0.2, High = 3, Measure = HowToMeasureHeat.RearShare)] Ratio? RearShare,
         [Input("deceleration as a share of g", MoreThan = 0, High = 1.2, Default = 0.6, Measure = HowToMeasureHeat.Braking)] Ratio Deceleration,
         [Input("speed at which each stop begins", "mph", MoreThan = 0, High = 100, Default = 50, Measure = HowToMeasureHeat.From)] Speed From,
         [Input("speed at which each stop ends", "mph", AtLeast = 0, High = 100, Default = 25, Measure = HowToMeasureHeat.To)] Speed To,
@@ -79,7 +80,7 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
     {
         double m = x.Mass.Kilograms, k = x.RotatingFactor.DecimalFractions, from = x.From.MetersPerSecond, to = x.To.MetersPerSecond, n = x.Count.DecimalFractions;
         double air = x.AirTemperature.Kelvins, start = x.StartTemperature.Kelvins, store = x.HeatMass.Kilograms * GrayIron.SpecificHeat, t = x.Interval.Seconds;
-        if (to >= from || TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering) is not { } rig) return null;
+        if (to >= from || TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         if (TwoAxles.Share(rig, m * x.Deceleration.DecimalFractions * Stretch.Gravity, x.Axle == TwoAxles.Front) is not { } share) return null;
         double E = 0.5 * k * m * ((from * from) - (to * to)), dT = E * share / 2 * x.RotorShare.DecimalFractions / store;
         var hA = Airflow.Of(kind == TwoAxles.Drum, (double)x.Cooling.Watts, x.CoolingArea.SquareMeters).At((from + to) / 2);

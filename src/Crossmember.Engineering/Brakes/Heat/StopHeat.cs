@@ -28,7 +28,7 @@ public sealed class StopHeat() : Calculation<StopHeat.Inputs, StopHeat.Result>(n
     NoTrends =
     [
         new("forces", "one for each axle: what one axle gains the other loses"), new("thresholds", "move the share from axle to axle"), new("valveKnee", "moves the share from axle to axle"),
-        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"),
+        new("valveSlope", "moves the share from axle to axle"), new("metering", "moves the share from axle to axle"), new("rearShare", "moves the share from axle to axle"),
     ],
     Examples =
     [
@@ -51,6 +51,7 @@ public sealed class StopHeat() : Calculation<StopHeat.Inputs, StopHeat.Result>(n
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
+        [Input("pressure of the rear circuit over that of the front", MoreThan = 0, Low = 0.2, High = 3, Measure = HowToMeasureHeat.RearShare)] Ratio? RearShare,
         [Input("deceleration as a share of g", MoreThan = 0, High = 1.2, Default = 0.6, Measure = HowToMeasureHeat.Braking)] Ratio Deceleration,
         [Input("speed before the stop", "mph", MoreThan = 0, High = 100, Default = 60, Measure = HowToMeasureHeat.StopSpeed)] Speed Speed,
         [Input("mass with what turns over mass", AtLeast = 1, High = 2, Default = 1.04, Measure = HowToMeasureHeat.Rotating)] Ratio RotatingFactor,
@@ -70,7 +71,7 @@ public sealed class StopHeat() : Calculation<StopHeat.Inputs, StopHeat.Result>(n
     protected override Result? Solve(Inputs x, Worksheet w)
     {
         double m = x.Mass.Kilograms, k = x.RotatingFactor.DecimalFractions, v = x.Speed.MetersPerSecond, a = x.Deceleration.DecimalFractions * Stretch.Gravity; // kg, m/s, m/s2
-        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering) is not { } rig) return null;
+        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         if (TwoAxles.Share(rig, m * a, x.Axle == TwoAxles.Front) is not { } share) return null;
         double E = 0.5 * k * m * v * v, iron = x.HeatMass.Kilograms, Q = E * share / 2 * x.RotorShare.DecimalFractions, ts = v / a, bulk = Q / (iron * GrayIron.SpecificHeat); // J, s, K
         w.Line("E", "k m v^2 / 2", $"{k} x {m} x {v}^2 / 2", E / 1000, "kJ");

@@ -20,15 +20,17 @@ internal static class TwoAxles
         return found == 3;
     }
 
-    /// <summary>Null where an axle is not in the maps, or neither brakes.</summary>
-    public static Rig? Rig(Members<Force> forces, Members<Pressure> thresholds, Pressure? knee, Ratio? slope, Pressure? metering)
+    /// <summary>Null where an axle is not in the maps, or neither brakes; a valve counts where both knee and slope are known.</summary>
+    public static Rig? Rig(Members<Force> forces, Members<Pressure> thresholds, Pressure? knee, Ratio? slope, Pressure? metering, Ratio? rearShare)
     {
         if (!Find(forces, out var ff, out var fr) || !Find(thresholds, out var tf, out var tr) || ff.Newtons + fr.Newtons <= 0) return null;
-        var valves = new Valves(knee is { } k && slope is not null ? k.Pascals : double.PositiveInfinity, slope?.DecimalFractions ?? 1, metering?.Pascals ?? 0);
-        return new(Of(ff, tf), Of(fr, tr), valves);
+        // Two cylinders on a bar: the rear circuit's pressure is this share of the front's, so all that is told in it is seen earlier or later from the front.
+        var seen = rearShare?.DecimalFractions ?? 1;
+        var valves = new Valves(knee is { } k && slope is not null ? k.Pascals / seen : double.PositiveInfinity, slope?.DecimalFractions ?? 1, metering?.Pascals ?? 0);
+        return new(Of(ff, tf, 1), Of(fr, tr, seen), valves);
     }
 
-    private static AxleForce Of(Force force, Pressure threshold) => new(force.Newtons / AxleForce.ReferencePressure, threshold.Pascals);
+    private static AxleForce Of(Force force, Pressure threshold, double seen) => new(force.Newtons * seen / AxleForce.ReferencePressure, threshold.Pascals / seen);
 
     /// <summary>Share of a braking force that one axle gives; null where no pressure brakes so hard.</summary>
     public static double? Share(in Rig rig, double force, bool front) =>

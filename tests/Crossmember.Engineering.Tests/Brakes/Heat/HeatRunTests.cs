@@ -20,7 +20,7 @@ public class HeatRunTests
         var road = vehicle.Lasting(540, 11.1111, 11.1111, 0.0698);
         Assert.True(run.Drive(road));
         var q = road.PowerAt(11.1111) / 4;
-        Assert.Equal(Air + (q / 9 * (1 - Math.Exp(-9.0 * 540 / 3600))), run.Now(0), 1e-3);
+        Assert.Equal(Air + (q / 9 * (1 - Math.Exp(-9.0 * 540 / 3600))), run.Now(0), 0.01);
         Assert.Equal(run.Now(0), run.Now(4), 1e-9);
     }
 
