@@ -12,6 +12,11 @@ if (args is ["shop", var folder, var demo])
     BigShop.Make(folder, demo);
     return;
 }
+if (args is ["search"])
+{
+    PartsSearchLook.Run();
+    return;
+}
 if (args is ["check"])
 {
     DemoCheck.Look();
