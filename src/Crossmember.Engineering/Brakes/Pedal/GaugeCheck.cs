@@ -9,6 +9,7 @@ namespace Crossmember.Engineering.Brakes.Pedal;
 /// Formula:  expected readings by the chain; each cause is one parameter, fitted by least gaps and truncated least squares; it explains what comes within the error of the gauge
 /// Valid:    one thing wrong at a time; pressed slowly and held
 /// Source:   docs/derivations/brake-pedal.md
+/// Example:  5 MPa at 100 lb expected; 2 and 4 MPa read at 50 and 100 lb: a leg of 0.8
 /// </remarks>
 public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Result>(new()
 {
