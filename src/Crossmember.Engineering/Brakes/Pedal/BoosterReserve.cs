@@ -108,9 +108,9 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
     private static void Judge(Worksheet w, int count, double first, double fresh)
     {
         const string source = "49 CFR 570.56";
-        if (fresh <= 0) w.Answer("one-stroke", Verdict.Fail, "The booster adds nothing at 222 N (50 lb) even with the engine running: no vacuum, or a cut-in beyond that.", 0, "N", source);
-        else if (first <= 0) w.Answer("one-stroke", Verdict.Fail, "With the engine dead the first application at 222 N (50 lb) is not helped at all: more volume or vacuum is needed.", 0, "N", source);
-        else w.Answer("one-stroke", count < Usual ? Verdict.Caution : Verdict.Pass, $"With the engine dead the first application at 222 N (50 lb) is helped by {first:0} N of {fresh:0} N; "
+        if (fresh <= 0) w.Answer("one-stroke", Verdict.Fail, "The booster adds nothing at 222 N even with the engine running: no vacuum, or a cut-in beyond that.", 0, "N", source);
+        else if (first <= 0) w.Answer("one-stroke", Verdict.Fail, "With the engine dead the first application at 222 N is not helped at all: more volume or vacuum is needed.", 0, "N", source);
+        else w.Answer("one-stroke", count < Usual ? Verdict.Caution : Verdict.Pass, $"With the engine dead the first application at 222 N is helped by {first:0} N of {fresh:0} N; "
             + (count >= MostStrokes ? $"{MostStrokes} strokes and more" : count == 1 ? "1 stroke" : $"{count} strokes") + " keep a third of the help and more.", first, "N", source);
     }
 

@@ -17,7 +17,7 @@ internal sealed record BrakeHose(string Bore, string Grade, double AtThousand, d
     private const double PerFoot = 1e-6 / 0.3048; // cm3 each foot in m3 each m
     private static readonly ReferenceTable s_table = ReferenceTable.Load("brake-hose.csv");
 
-    public static IReadOnlyList<BrakeHose> All { get; } =
+    public static BrakeHose[] All { get; } =
     [
         .. s_table.Rows.Select(r => new BrakeHose(s_table.Text(r, "bore"), s_table.Text(r, "grade"), s_table.Number(r, "at-1000-psi") * PerFoot, s_table.Number(r, "at-1500-psi") * PerFoot)),
     ];

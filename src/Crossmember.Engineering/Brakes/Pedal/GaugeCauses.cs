@@ -55,7 +55,7 @@ internal static class GaugeCauses
         }
         if (best >= 0)
             Add(causes, readings, m with { Bore = at }, GaugeFamily.Bore, at, 1, least,
-                $"a master cylinder of {TravelCurves.Bores[best] * 1000:0.0} mm ({TravelCurves.Names[best]} in) instead of {own * 1000:0.0} mm");
+                $"a {TravelCurves.Names[best]} in master cylinder instead of one of {own * 1000:0.0} mm");
     }
 
     private static void Boosters(List<GaugeCause> causes, ReadOnlySpan<GaugeReading> readings, in GaugeModel m, in GaugeStated s)

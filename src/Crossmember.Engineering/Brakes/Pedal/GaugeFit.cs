@@ -1,15 +1,15 @@
 namespace Crossmember.Engineering.Brakes.Pedal;
 
-/// <summary>Least squares over one parameter, no reading counting for more than a few errors.</summary>
+/// <summary>One parameter fitted to readings of which some may be misread.</summary>
 /// <remarks>
-/// Formula:  least of the sum of min(((read - expected) / error)^2, 9) over the parameter: a grid, then golden section around its best
+/// Formula:  least sum of |read - expected| / error over a grid and by golden section; beside it least sum of min(((read - expected) / error)^2, 9)
 /// Valid:    any line; several valleys are told apart no finer than the grid
-/// Source:   truncated least squares, common practice, no source
+/// Source:   least absolute deviations and truncated least squares, common practice, no source
 /// </remarks>
 internal static class GaugeFit
 {
-    private const int Grid = 36, Sections = 28;
-    private const double Most = 9, Golden = 0.618_033_988_749_894_8;
+    private const int Grid = 36, Sections = 24;
+    private const double Most = 9, Golden = 0.618_033_988_749_894_8, Fine = 0.1;
 
     public static double Cost(ReadOnlySpan<GaugeReading> readings, in GaugeModel model)
     {
@@ -30,33 +30,50 @@ internal static class GaugeFit
         return n;
     }
 
+    /// <summary>Where the sum of gaps is least, then least squares beside it: squares cut off are level far away and would lead nowhere.</summary>
     public static (double Value, double Cost) Best(ReadOnlySpan<GaugeReading> readings, in GaugeModel model, Func<GaugeModel, double, GaugeModel> change, double from, double to)
     {
         double best = from, least = double.PositiveInfinity, step = (to - from) / Grid;
         for (var i = 0; i <= Grid; i++)
         {
             var at = from + (i * step);
-            var cost = Cost(readings, change(model, at));
-            if (cost < least) (best, least) = (at, cost);
+            var gaps = Gaps(readings, change(model, at));
+            if (gaps < least) (best, least) = (at, gaps);
         }
-        double low = Math.Max(from, best - step), high = Math.Min(to, best + step);
+        var near = Section(readings, model, change, Math.Max(from, best - step), Math.Min(to, best + step), false);
+        if (Gaps(readings, change(model, near)) < least) best = near;
+        var fine = Section(readings, model, change, Math.Max(from, best - (Fine * step)), Math.Min(to, best + (Fine * step)), true);
+        double atBest = Cost(readings, change(model, best)), atFine = Cost(readings, change(model, fine));
+        return atFine < atBest ? (fine, atFine) : (best, atBest);
+    }
+
+    private static double Gaps(ReadOnlySpan<GaugeReading> readings, in GaugeModel model)
+    {
+        double sum = 0;
+        foreach (var r in readings) sum += Math.Abs(r.Value - model.At(r.Place, r.Force)) / r.Error;
+        return sum;
+    }
+
+    /// <summary>Golden section between two values.</summary>
+    private static double Section(ReadOnlySpan<GaugeReading> readings, in GaugeModel model, Func<GaugeModel, double, GaugeModel> change, double low, double high, bool squares)
+    {
         double a = high - (Golden * (high - low)), b = low + (Golden * (high - low));
-        double ca = Cost(readings, change(model, a)), cb = Cost(readings, change(model, b));
+        double ca = At(readings, change(model, a), squares), cb = At(readings, change(model, b), squares);
         for (var i = 0; i < Sections; i++)
             if (ca <= cb)
             {
                 (high, b, cb) = (b, a, ca);
                 a = high - (Golden * (high - low));
-                ca = Cost(readings, change(model, a));
+                ca = At(readings, change(model, a), squares);
             }
             else
             {
                 (low, a, ca) = (a, b, cb);
                 b = low + (Golden * (high - low));
-                cb = Cost(readings, change(model, b));
+                cb = At(readings, change(model, b), squares);
             }
-        if (ca < least) (best, least) = (a, ca);
-        if (cb < least) (best, least) = (b, cb);
-        return (best, least);
+        return ca <= cb ? a : b;
     }
+
+    private static double At(ReadOnlySpan<GaugeReading> readings, in GaugeModel model, bool squares) => squares ? Cost(readings, model) : Gaps(readings, model);
 }

@@ -45,9 +45,9 @@ internal static class GaugeVerdict
         var same = kept.FindAll(c => c.Family == first.Family && !c.Equals(first));
         var count = first.Within == readings ? $"all {readings} readings" : $"{first.Within} of {readings} readings";
         if (others.Count == 0)
-            return $"{Capital(first.Told)} explains {count}." + (same.Count == 0 ? "" : $" So would {string.Join(", or ", same.ConvertAll(c => c.Told))}: {Apart(first.Family, null)}.");
+            return $"{Capital(first.Told)} would explain {count}." + (same.Count == 0 ? "" : $" So would {string.Join(", or ", same.ConvertAll(c => c.Told))}: {Apart(first.Family, null)}.");
         var named = kept.Count <= 4 ? kept : kept.GetRange(0, 4);
-        return $"These explain {count} alike: {string.Join("; ", named.ConvertAll(c => c.Told))}. To tell them apart, {Apart(first.Family, kept)}.";
+        return $"Each of these would explain {count} by itself: {string.Join("; ", named.ConvertAll(c => c.Told))}. To tell them apart, {Apart(first.Family, kept)}.";
     }
 
     /// <summary>The quickest measurement that tells causes apart.</summary>

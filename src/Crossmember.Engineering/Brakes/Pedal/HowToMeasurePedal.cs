@@ -25,7 +25,7 @@ internal static class HowToMeasurePedal
 
     public const string Altitude = "take it off a map";
 
-    public const string Diaphragm = "measure the shell outside and take 20 mm (3/4 in) off, or read the size off the tag";
+    public const string Diaphragm = "measure the shell outside and take 20 mm off, or read the size off the tag";
 
     public const string BoosterRod = "measure the tube that passes through the diaphragm when the booster is open; else the neck behind the shell";
 
@@ -35,7 +35,7 @@ internal static class HowToMeasurePedal
 
     public const string BoosterPiston = "ask the booster's rebuilder, or measure it open";
 
-    public const string HardPressure = "6.9 MPa (1000 psi) is a hard stop on most vehicles: common practice, no source";
+    public const string HardPressure = "6.9 MPa is a hard stop on most vehicles: common practice, no source";
 
     public const string FloorTravel = "tape the pad to the floor board with the carpet in, along the pad's way";
 
@@ -45,7 +45,7 @@ internal static class HowToMeasurePedal
 
     public const string MasterStroke = "push the piston to its stop with a rod on the bench, outlets open, and read the way";
 
-    public const string Gauge = "screw a gauge into the bleeder, put a scale on the pedal and read at 20, 40, 60 and 80 lb with the engine at idle";
+    public const string Gauge = "screw a gauge into the bleeder, put a scale on the pedal and read at four forces up to a hard push, engine at idle";
 
     public const string DeadGauge = "stop the engine, pump the pedal until it is hard, and read the same forces again";
 

@@ -127,7 +127,8 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         if (fitted && assist is null)
         {
             // Without the bore nobody can take the leg alone for the whole: a reader's default for the booster's force is none.
-            Unanswered(w, x.BoosterKind == Vacuum ? $"vacuum or diaphragm of the booster is missing ({HowToMeasurePedal.Vacuum}; {HowToMeasurePedal.Diaphragm})"
+            Unanswered(w, x is { Diaphragm: { } d, Rod: { } tube } && tube >= d ? "the tube is wider than the diaphragm: measure both again"
+                : x.BoosterKind == Vacuum ? $"vacuum or diaphragm of the booster is missing ({HowToMeasurePedal.Vacuum}; {HowToMeasurePedal.Diaphragm})"
                 : $"pressure or piston of the booster is missing ({HowToMeasurePedal.BoosterPressure}; {HowToMeasurePedal.BoosterPiston})");
             return new(null, null, null, null, Plain(dead), Pressure.FromPascals(dead.DeadLoss), null, null, whole, null, Ratio.FromDecimalFractions(m.RearShare), null, there, null,
                 Force.FromNewtons(dead.DeadForce(hard)));
@@ -186,7 +187,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
             Hydraulic when x.BoosterPiston is { } d => (x.BoosterPressure?.Pascals, MasterCylinder.AreaOf(d.Meters)),
             _ => ((double?)null, 0),
         };
-        if (dp is not { } p) return null;
+        if (dp is not { } p || area <= 0) return null;
         w.Line("assist", "dp Ad eta_b", $"{p / 1e3} x {area * 1e4} x {eta} / 10", p * area * eta, "N");
         return p * area * eta;
     }

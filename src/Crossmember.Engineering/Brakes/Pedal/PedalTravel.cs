@@ -128,6 +128,8 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
         var rear = Axle(x.RearTakeUp, x.RearFull, x.RearHoses, Swell(x.RearSwell, x, x.RearHoseLength), fluid * (1 - FrontFluid));
         if (x.Circuits == "diagonal") front = rear = (front + rear).Half;
         if (master is not { } m) return Bare(x, w, front, rear, hard);
+        if (x.MasterKind == MasterCylinder.Stepped && (x.LargeBore is not { } large || large < x.MasterBore))
+            w.Caution($"The large bore of the stepped master cylinder is {(x.LargeBore is null ? "not known" : "less than its small one")}: the small one is taken to fill the brakes as well, so the pedal goes less far than told.");
         var rod = PushRod.Of(m, front, rear, x.TakeUp.Meters);
         double stroke = rod.At(hard), travel = (i * stroke) + play;
         w.Line("Vf", "clearances + (give + hoses + fluid / K) p", $"{front.TakeUp * 1e6} + {front.PerPascal * 1e12} x {hard / 1e6}", front.At(hard) * 1e6, "cm3");
@@ -185,7 +187,7 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
             ? $"The pedal is on the floor before {hard / 1e6:0.0} MPa: it would need {travel * 1000:0} mm of {floor.Millimeters:0} mm."
             : $"The pedal goes {travel * 1000:0} mm of {floor.Millimeters:0} mm at {hard / 1e6:0.0} MPa.");
         if (fifty is { } way)
-            w.AtMost("reserve", 100 * way / floor.Meters, 100 * MostUsed, "%", $"At 222 N (50 lb) the pedal uses {100 * way / floor.Meters:0} % of its {floor.Millimeters:0} mm to the floor; no more than 80 % is allowed.",
+            w.AtMost("reserve", 100 * way / floor.Meters, 100 * MostUsed, "%", $"At 222 N the pedal uses {100 * way / floor.Meters:0} % of its {floor.Millimeters:0} mm to the floor; no more than 80 % is allowed.",
                 "49 CFR 570.55");
     }
 

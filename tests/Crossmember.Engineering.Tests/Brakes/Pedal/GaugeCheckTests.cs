@@ -15,7 +15,7 @@ public class GaugeCheckTests
     // Independent: gauge-readings.py. Each fault is named with its own figure; noise is 0.7 of the gauge's error.
     [Theory]
     [InlineData("pedal-friction", "linkage", 0.74 / 0.90, 0.02, "Pedal efficiency 0.7")]
-    [InlineData("bore", "bore", 0.79012, 0.001, "28.6 mm (1-1/8 in)")]
+    [InlineData("bore", "bore", 0.79012, 0.001, "A 1-1/8 in master cylinder instead of one of 25.4 mm")]
     [InlineData("low-vacuum", "vacuum", 45.0 / 70, 0.02, "A vacuum of 45 kPa instead of 70 kPa")]
     [InlineData("dead-booster", "booster-dead", 0, 0, "does not work at all")]
     [InlineData("valve-knee", "valve", 2.4e6, 0.12e6, "turns at 2.")]

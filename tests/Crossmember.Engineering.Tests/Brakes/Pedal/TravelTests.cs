@@ -43,7 +43,7 @@ public class TravelTests
         Travel(bore: 28.575).Gives("travel", 70.6, 0.05);
         var curves = Travel(more: "," + Line.Replace("\"cutIn\":\"22.56 N\",\"jumpIn\":\"0.67 MPa\",\"knee\":\"172.9 N\",\"kneePressure\":\"6.413 MPa\"",
             "\"cutIn\":\"0 N\",\"jumpIn\":\"0 MPa\",\"knee\":\"0 N\",\"kneePressure\":\"0 MPa\"", StringComparison.Ordinal))["curves"]!.AsArray();
-        double[] Y(string name) => [.. curves.Single(c => c!["name"]!.GetValue<string>() == name)!["y"]!.AsArray().Select(v => v!.GetValue<double>())];
+        double[] Y(string name) => [.. curves.Single(c => c!["name"]!.GetValue<string>() == name)!["y"]!["values"]!.AsArray().Select(v => v!.GetValue<double>())];
         var (travel, force) = (Y("pedal travel by bore"), Y("pedal force by bore"));
         Assert.Equal(70.6, travel[8], 0.05);
         Assert.Equal(1.266, force[8] / force[6], 0.0005);
