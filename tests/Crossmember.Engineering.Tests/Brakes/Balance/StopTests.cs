@@ -1,0 +1,83 @@
+using Crossmember.Engineering.Tests.Brakes.Chain;
+using Crossmember.Engineering.Tests.Calculations;
+
+namespace Crossmember.Engineering.Tests.Brakes.Balance;
+
+public class StopTests
+{
+    // Derived: with the booster at 70 kPa and the valve 6.43 m/s2 needs 5.698 MPa and 154.2 N.
+    [Fact]
+    public void The_leg_of_a_hard_stop()
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "R13-H")));
+        r.Gives("pressure", 5.698, 0.0006);
+        r.Gives("pedalForce", 154.2, 0.06);
+        Assert.Equal("pass", r.Verdict("effort"));
+        Assert.Equal(5.698, Truck.Valved.Pressure(2100 * 6.43)!.Value / 1e6, 0.0006);
+        Assert.Equal(154.2, Truck.Pedal().Force(Truck.Valved.Pressure(2100 * 6.43)!.Value), 0.06);
+    }
+
+    // Derived: at 500 N 8.911 MPa would make more than the road takes: the first lock at 0.7532 g stands; 100 km/h with 0.36 s: 57.20 m by hand.
+    [Fact]
+    public void The_way_with_all_the_leg_is_capped_by_the_road()
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "R13-H")));
+        r.Gives("atMost", 0.7532, 0.00006);
+        r.Gives("distance", 57.20, 0.06);
+        Assert.Equal("pass", r.Verdict("distance"));
+    }
+
+    // On grip 0.4 the road, not the brakes, is too little: never more than a caution, and it says so. A published distance that the brakes themselves miss is a fail.
+    [Theory]
+    [InlineData("571.135", "0.4", "12642.9 N", "caution")]
+    [InlineData("571.135", "1", "4000 N", "fail")]
+    [InlineData("R13-H", "1", "4000 N", "caution")] // from memory
+    [InlineData("571.135", "0.8", "12642.9 N", "pass")]
+    public void Distance_by_rule(string rule, string grip, string front, string verdict)
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", grip), ("rule", rule), ("frontForce", front)));
+        Assert.Equal(verdict, r.Verdict("distance"));
+        Assert.Contains("Local law judges a conversion", r.Finding("distance")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    // Without a booster (leg alone 3.3975 MPa at 100 lb) 5.698 MPa takes 746 N.
+    [Theory]
+    [InlineData("R13-H", "caution")]
+    [InlineData("571.135", "fail")]
+    [InlineData("none", "caution")]
+    public void Too_heavy_a_pedal(string rule, string verdict)
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", rule), ("knee", "0 N"), ("kneePressure", "0 MPa"), ("cutIn", "0 N"), ("jumpIn", "0 MPa"), ("deadLoss", "0 MPa")));
+        Assert.Equal(verdict, r.Verdict("effort"));
+        if (rule == "R13-H") r.Gives("pedalForce", 746, 0.6);
+    }
+
+    [Fact]
+    public void A_pedal_that_bites_before_the_rule_begins_is_a_caution()
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "R13-H"), ("frontForce", "40000 N"), ("knee", "100 N")));
+        Assert.Equal("caution", r.Verdict("effort"));
+        Assert.Contains("bites before", r.Finding("effort")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    // Brakes that can make no such force: a limiter behind and nothing before.
+    [Fact]
+    public void What_no_leg_can_do_is_a_fail_without_a_number()
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "none"), ("frontForce", "0 N"), ("valveSlope", "0")));
+        Assert.Equal("fail", r.Verdict("effort"));
+        Assert.Null(r.Number("pedalForce"));
+    }
+
+    [Fact]
+    public void Without_a_rule_the_hard_stop_of_the_builder_is_asked()
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "none"), ("braking", "0.6")));
+        r.Gives("pressure", 5.155, 0.0006); // the printed row of 0.6 g
+        Assert.DoesNotContain("Local law", r.Finding("effort")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Four_lines_are_drawn() => Assert.Equal(["all working", "booster dead", "front circuit lost", "rear circuit lost"],
+        Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "none")))["curves"]!.AsArray().Select(c => c!["name"]!.GetValue<string>()));
+}
