@@ -9,7 +9,7 @@ using Crossmember.Web.Features.Figures;
 namespace Crossmember.Web.Features.Areas;
 
 /// <summary>What one side, and the side it is compared with, say of one part of the engineering.</summary>
-/// <param name="prefixes">How the ids of its calculations begin.</param>
+/// <param name="prefixes">Ids of its calculations; with a full stop at the end: how they begin.</param>
 public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? against, params string[] prefixes)
 {
     public OpenBuild Open => open;
@@ -42,6 +42,10 @@ public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? a
     public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Charts(InstanceState state, MeasureSystem measure) =>
         [.. (SheetCurves.Of(Now, Then, state.Instance.Id, measure) ?? []).Select((chart, i) => (chart, new CurveFiles(Build.Id, state.Instance.Id, Now.Scenario, Then?.Scenario, measure, i + 1)))];
 
+    /// <summary>The curves of all instances of a calculation, together where they are drawn over the same axes.</summary>
+    public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Together(string calculation, MeasureSystem measure) =>
+        [.. (SheetCurves.Of(Now, Then, calculation, measure) ?? []).Select((chart, i) => (chart, new CurveFiles(Build.Id, calculation, Now.Scenario, Then?.Scenario, measure, i + 1)))];
+
     /// <summary>What its calculations lack, what lacks it most first.</summary>
     public IReadOnlyList<Lacking> Missing =>
     [
@@ -58,7 +62,7 @@ public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? a
     protected virtual bool StandsIn(InstanceState state, string input) => false;
 
     protected IEnumerable<InstanceState> Instances(Sheet sheet) =>
-        sheet.Instances.OfType<InstanceState>().Where(i => prefixes.Any(p => i.Instance.Calculation.Id.StartsWith(p, StringComparison.Ordinal)));
+        sheet.Instances.OfType<InstanceState>().Where(i => prefixes.Any(p => p.EndsWith('.') ? i.Instance.Calculation.Id.StartsWith(p, StringComparison.Ordinal) : i.Instance.Calculation.Id == p));
 
     protected IEnumerable<string> Members(string set) => Now.Plan.Space.MembersIn(set).Where(m => Now.Alive[m]).Select(m => Now.Plan.Space.Member(m).Member);
 
