@@ -21,7 +21,9 @@ public sealed record GaugeSheet(string? Condition, bool FollowsLoad, bool Booste
         var forces = measure == MeasureSystem.Metric ? s_newtons : [.. s_pounds.Select(p => Units.Require("lbf").ToSi(p))];
         var line = LineOf(Number);
         var valves = ValvesOf(Number, valve, condition);
-        return new(condition, valve == "load-sensing", line is { Boosted: true }, [.. forces.Select(f => Row(f, line, valves))], Number("brakes.residual.front") ?? 0, Number("brakes.residual.rear") ?? 0);
+        var held = (Front: Number("brakes.residual.front") ?? 0, Rear: Number("brakes.residual.rear") ?? 0);
+        var share = Number("brakes.pedal.rear-share") ?? 1;
+        return new(condition, valve == "load-sensing", line is { Boosted: true }, [.. forces.Select(f => Row(f, line, valves, share, held))], held.Front, held.Rear);
     }
 
     /// <summary>As a gauge is read: whole pounds per square inch and pounds, or kilopascals and newtons; large pressures to the nearest ten.</summary>
@@ -32,8 +34,13 @@ public sealed record GaugeSheet(string? Condition, bool FollowsLoad, bool Booste
         return $"{(dimension == Dimension.Pressure && number >= 100 ? 10 * Math.Round(number / 10) : Math.Round(number)).ToString("#,0", CultureInfo.InvariantCulture)} {Display.Symbol(unit)}";
     }
 
-    private static GaugeRow Row(double force, PedalLine? line, Valves? valves) => line is not { } l ? new(force, null, null, null, null)
-        : new(force, valves?.Front(l.Pressure(force)) ?? l.Pressure(force), valves?.Rear(l.Pressure(force)), valves?.Front(l.DeadPressure(force)) ?? l.DeadPressure(force), valves?.Rear(l.DeadPressure(force)));
+    private static GaugeRow Row(double force, PedalLine? line, Valves? valves, double rearShare, (double Front, double Rear) held)
+    {
+        if (line is not { } l) return new(force, null, null, null, null);
+        double? Front(double p) => Math.Max(held.Front, valves?.Front(p) ?? p);
+        double? Rear(double p) => valves is { } v ? Math.Max(held.Rear, v.Rear(p * rearShare)) : null;
+        return new(force, Front(l.Pressure(force)), Rear(l.Pressure(force)), Front(l.DeadPressure(force)), Rear(l.DeadPressure(force)));
+    }
 
     /// <summary>Null where the sheet does not know how pedal force becomes pressure.</summary>
     private static PedalLine? LineOf(Func<string, double?> number) => number("brakes.pedal.plain-pressure") is not { } plain ? null

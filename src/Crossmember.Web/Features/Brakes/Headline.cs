@@ -1,20 +1,50 @@
+using System.Globalization;
 using Crossmember.Builds.Evaluation;
+using Crossmember.Documents.Curves;
+using Crossmember.Engineering.Brakes.Chain;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
 using Crossmember.Web.Features.Areas;
 
 namespace Crossmember.Web.Features.Brakes;
 
+/// <summary>How a figure of the overview is told.</summary>
+public enum Tell
+{
+    /// <summary>In the reader's unit, to three figures.</summary>
+    Plain,
+
+    /// <summary>As a share of gravity.</summary>
+    Gravities,
+
+    Percent,
+}
+
+/// <summary>A figure of the overview: the word before it, and the output that it is.</summary>
+public sealed record Figured(string Label, string Output, Tell As = Tell.Plain);
+
 /// <summary>One question of the overview and where its answer stands.</summary>
 /// <param name="Part">The part of the page that tells more.</param>
 /// <param name="Checks">Checks whose worst verdict answers it; none: all that the calculation raises.</param>
-/// <param name="Figures">Outputs with the word before each.</param>
-public sealed record Headline(string Title, string Part, string Calculation, IReadOnlyList<string> Checks, params (string Label, string Output)[] Figures)
+public sealed record Headline(string Title, string Part, string Calculation, IReadOnlyList<string> Checks, params IReadOnlyList<Figured> Figures)
 {
-    public string Term => Calculation;
-
     /// <summary>In the order in which they are asked.</summary>
-    public static IReadOnlyList<Headline> All { get; } = [];
+    public static IReadOnlyList<Headline> All { get; } =
+    [
+        new("Which end locks first", "balance", "brakes.lock-order", [], new("first to lock", "first"), new("at", "deceleration", Tell.Gravities), new("with", "pedalForce"), new("of the grip used", "efficiency", Tell.Percent)),
+        new("By the rule picked", "balance", "brakes.adhesion", [], new("front over rear at the tightest", "frontOverRear"), new("at", "worst", Tell.Gravities)),
+        new("A hard stop", "pedal", "brakes.stop", [], new("takes", "pedalForce"), new("all the leg makes", "atMost", Tell.Gravities), new("stops in", "distance")),
+        new("Booster dead", "failures", "brakes.failure", ["booster-dead"], new Figured("leaves", "boosterDead", Tell.Gravities)),
+        new("Front circuit lost", "failures", "brakes.failure", ["front-lost"], new Figured("leaves", "frontLost", Tell.Gravities)),
+        new("Rear circuit lost", "failures", "brakes.failure", ["rear-lost"], new Figured("leaves", "rearLost", Tell.Gravities)),
+        new("A burst hose", "failures", "brakes.layout", ["circuits"], new Figured("wheels still braking", "wheelsLeft")),
+        new("Parts that suit each other", "wheels", "brakes.layout", ["alike", "residual-front", "residual-rear", "metering", "master", "fluid"]),
+        new("Pedal left", "pedal", "brakes.pedal-travel", [], new("of the way used in a hard stop", "usedShare", Tell.Percent), new("at 50 lb", "reserveUsed", Tell.Percent)),
+        new("Booster", "pedal", "brakes.pedal-line", [], new("runs out at", "knee"), new("hard stop takes", "hardForce"), new("dead", "deadForce")),
+        new("Strokes left, engine dead", "pedal", "brakes.booster-reserve", [], new Figured("helped strokes", "strokes")),
+        new("Hill it parks on", "parking", "brakes.parking", [], new("by grip facing up", "steepestUp", Tell.Percent), new("facing down", "steepestDown", Tell.Percent), new("pull", "effort")),
+        new("Long hill and stops", "heat", "brakes.drive-heat", [], new("front", "frontRotor"), new("rear", "rearRotor"), new("fluid in front", "frontFluid"), new("pedal hot", "pedalHot"), new("cold", "pedalCold")),
+    ];
 }
 
 /// <summary>A figure on this side, and on the other where it reads differently.</summary>
@@ -40,18 +70,34 @@ public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Ce
         return rows;
     }
 
+    /// <summary>A number as the overview tells it; null where the calculation does not give it.</summary>
+    public static string? Told(InstanceState? state, Figured figure, MeasureSystem measure)
+    {
+        if (state?.Instance.Calculation.OutputIndex(figure.Output) is not (>= 0 and var i)) return null;
+        var (spec, value) = (state.Instance.Calculation.OutputSpecs[i], state.Outcome.Outputs[i]);
+        if (!value.IsNumber) return value.Text;
+        return figure.As switch
+        {
+            Tell.Gravities => Gravities(spec.Dimension == Dimension.Acceleration ? value.Number / Loading.Gravity : value.Number),
+            Tell.Percent => $"{CurveWords.Rounded(100 * value.Number)} %",
+            _ => Plain(spec, value.Number, measure),
+        };
+    }
+
+    public static string Gravities(double z) => z.ToString("0.00", CultureInfo.InvariantCulture) + " g";
+
+    private static string Plain(OutputSpec spec, double si, MeasureSystem measure)
+    {
+        var unit = Display.Customary(spec.Dimension!, measure);
+        var number = unit.FromSi(si);
+        return unit.Code == "1" ? CurveWords.Rounded(number) : $"{(Math.Abs(number) >= 10 ? Math.Round(number).ToString("#,0", CultureInfo.InvariantCulture) : CurveWords.Rounded(number))} {Display.Symbol(unit)}";
+    }
+
     private static HeadlineCell Cell(AreaView view, Headline about, InstanceState state, MeasureSystem measure)
     {
         var past = view.Past(state);
         var findings = Sheet.FindingsOf(state).Where(f => about.Checks.Count == 0 || about.Checks.Contains(f.Finding.Check)).Select(f => f.Finding.Verdict).ToList();
-        return new(findings.Count == 0 ? null : findings.Max(), [.. about.Figures.Select(f => Figure(f, state, past, measure))]);
-    }
-
-    private static HeadlineFigure Figure((string Label, string Output) figure, InstanceState now, InstanceState? past, MeasureSystem measure)
-    {
-        var i = now.Instance.Calculation.OutputIndex(figure.Output);
-        string Said(InstanceState state) => FigureText.Of(now.Instance.Calculation.OutputSpecs[i], state.Outcome.Outputs[i], null, measure).Value;
-        var (told, was) = (Said(now), past is null ? null : Said(past));
-        return new(figure.Label, told, was == told ? null : was);
+        return new(findings.Count == 0 ? null : findings.Max(), [.. about.Figures.Select(f => (f.Label, Now: Told(state, f, measure), Was: Told(past, f, measure))).Where(f => f.Now is not null || f.Was is not null)
+            .Select(f => new HeadlineFigure(f.Label, f.Now ?? Words.DontKnow, view.Then is null || f.Was == f.Now ? null : f.Was ?? Words.DontKnow))]);
     }
 }
