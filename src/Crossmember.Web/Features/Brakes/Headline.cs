@@ -39,7 +39,7 @@ public sealed record Headline(string Title, string Part, string Calculation, IRe
         new("Rear circuit lost", "failures", "brakes.failure", ["rear-lost"], new Figured("leaves", "rearLost", Tell.Gravities)),
         new("A burst hose", "failures", "brakes.layout", ["circuits"], new Figured("wheels still braking", "wheelsLeft")),
         new("Parts that suit each other", "wheels", "brakes.layout", ["alike", "residual-front", "residual-rear", "metering", "master", "fluid"]),
-        new("Pedal left", "pedal", "brakes.pedal-travel", [], new("of the way used in a hard stop", "usedShare", Tell.Percent), new("at 50 lb", "reserveUsed", Tell.Percent)),
+        new("Pedal left", "pedal", "brakes.pedal-travel", [], new("of the way used in a hard stop", "usedShare", Tell.Percent), new("at 50 lbf", "reserveUsed", Tell.Percent)),
         new("Booster", "pedal", "brakes.pedal-line", [], new("runs out at", "knee"), new("hard stop takes", "hardForce"), new("dead", "deadForce")),
         new("Strokes left, engine dead", "pedal", "brakes.booster-reserve", [], new Figured("helped strokes", "strokes")),
         new("Hill it parks on", "parking", "brakes.parking", [], new("by grip facing up", "steepestUp", Tell.Percent), new("facing down", "steepestDown", Tell.Percent), new("pull", "effort")),
@@ -88,7 +88,7 @@ public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Ce
 
     private static string Plain(OutputSpec spec, double si, MeasureSystem measure)
     {
-        var unit = Display.Customary(spec.Dimension!, measure);
+        var unit = Display.UnitFor(spec.Unit!, si, measure);
         var number = unit.FromSi(si);
         return unit.Code == "1" ? CurveWords.Rounded(number) : $"{(Math.Abs(number) >= 10 ? Math.Round(number).ToString("#,0", CultureInfo.InvariantCulture) : CurveWords.Rounded(number))} {Display.Symbol(unit)}";
     }
@@ -97,7 +97,7 @@ public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Ce
     {
         var past = view.Past(state);
         var findings = Sheet.FindingsOf(state).Where(f => about.Checks.Count == 0 || about.Checks.Contains(f.Finding.Check)).Select(f => f.Finding.Verdict).ToList();
-        return new(findings.Count == 0 ? null : findings.Max(), [.. about.Figures.Select(f => (f.Label, Now: Told(state, f, measure), Was: Told(past, f, measure))).Where(f => f.Now is not null || f.Was is not null)
-            .Select(f => new HeadlineFigure(f.Label, f.Now ?? Words.DontKnow, view.Then is null || f.Was == f.Now ? null : f.Was ?? Words.DontKnow))]);
+        return new(findings.Count == 0 ? null : findings.Max(), [.. about.Figures.Select(f => (f.Label, Now: Told(state, f, measure), Was: Told(past, f, measure))).Where(f => f.Now is not null)
+            .Select(f => new HeadlineFigure(Sentences.InMeasures(f.Label, measure), f.Now!, view.Then is null || f.Was == f.Now ? null : f.Was ?? Words.DontKnow))]);
     }
 }
