@@ -33,6 +33,7 @@ internal static class CommandLine
             Serve.Make(shared), Demo.Make(), Import.Make(shared), Export.Make(shared), Rebuild.Make(shared), Verify.Make(shared),
             new Command("calc", "Calculations: list them, describe one, run one.") { List.Make(), Describe.Make(), Commands.Calc.Run.Make() },
             Check.Make(shared), Ripple.Make(shared), Report.Make(shared),
+            new Command("brakes", "Brakes: look for the parts that pass.") { Commands.Brakes.Search.Make(shared) },
             new HelpOption { Action = new HelpWithExamples() },
             new VersionOption(),
         };

@@ -47,6 +47,10 @@ public sealed class EvaluationPlan
     public Sheet Evaluate(Build build, ShopFacts shop, Scenario? scenario, Sheet? previous = null) =>
         new Evaluator(this, build, shop, scenario?.Id ?? Option.AsFound, Choices.Of(build, scenario), Choices.WhatIf(build, scenario), previous).Run();
 
+    /// <summary>What a choice would say, for looking at many: verdicts and values are those of its own sheet, the spreads those of the sheet it is held against.</summary>
+    public Sheet Try(Sheet against, Scenario scenario) =>
+        new Evaluator(this, against.Build, against.Shop, scenario.Id, Choices.Of(against.Build, scenario), Choices.WhatIf(against.Build, scenario), against, trial: true).Run();
+
     /// <summary>The sheet of a fixed map of choices, as an approval keeps it.</summary>
     public Sheet Evaluate(Build build, ShopFacts shop, string name, IReadOnlyDictionary<string, string> chosen, Sheet? previous = null) =>
         new Evaluator(this, build, shop, name, Choices.Of(build, chosen), [], previous).Run();

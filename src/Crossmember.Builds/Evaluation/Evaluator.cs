@@ -15,6 +15,7 @@ internal sealed class Evaluator
     private readonly Choices _choices;
     private readonly ImmutableArray<KeyValuePair<string, Stated>> _whatIf;
     private readonly Sheet? _previous;
+    private readonly bool _trial;
     private readonly CompiledOption?[] _inEffect;
     private readonly KeyState[] _keys;
     private readonly InstanceState?[] _instances;
@@ -23,9 +24,10 @@ internal sealed class Evaluator
     private bool[] _alive = [];
 
     public Evaluator(
-        EvaluationPlan plan, Build build, ShopFacts shop, string scenario, Choices choices, ImmutableArray<KeyValuePair<string, Stated>> whatIf, Sheet? previous)
+        EvaluationPlan plan, Build build, ShopFacts shop, string scenario, Choices choices, ImmutableArray<KeyValuePair<string, Stated>> whatIf, Sheet? previous,
+        bool trial = false)
     {
-        (_plan, _space, _build, _shop, _scenario, _choices, _whatIf) = (plan, plan.Space, build, shop, scenario, choices, whatIf);
+        (_plan, _space, _build, _shop, _scenario, _choices, _whatIf, _trial) = (plan, plan.Space, build, shop, scenario, choices, whatIf, trial);
         _previous = ReferenceEquals(previous?.Plan, plan) ? previous : null;
         _inEffect = new CompiledOption?[plan.SlotNames.Length];
         foreach (var slot in build.Slots) _inEffect[plan.SlotId(slot.Id)] = plan.Compiled(build, slot, choices[slot.Id]);
@@ -77,8 +79,9 @@ internal sealed class Evaluator
             else inputs[i] = Read(instance.Inputs[i], rests, ref basis);
         var same = before is not null && before.Inputs.AsSpan().SequenceEqual(inputs);
         var outcome = same ? before!.Outcome : instance.Calculation.Run(inputs, false);
-        var grounds = Uncertainty.Grounds(instance, inputs, _keys, _ledger);
-        var spread = same && grounds.AsSpan().SequenceEqual(before!.Grounds) ? before.PlusMinus : Uncertainty.Of(instance, inputs, outcome, _keys, _ledger);
+        // A trial borrows the spreads of what it is held against: they tell doubt, not the answer, and cost ten times as much as the answer.
+        var grounds = _trial && before is not null ? before.Grounds : Uncertainty.Grounds(instance, inputs, _keys, _ledger);
+        var spread = _trial && before is not null ? before.PlusMinus : same && grounds.AsSpan().SequenceEqual(before!.Grounds) ? before.PlusMinus : Uncertainty.Of(instance, inputs, outcome, _keys, _ledger);
         var state = new InstanceState(instance, inputs, outcome, basis, rests) { PlusMinus = spread, Grounds = grounds, Limits = limits };
         Publish(instance, state);
         return state;

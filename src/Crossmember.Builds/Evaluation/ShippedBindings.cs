@@ -13,6 +13,7 @@ public static class ShippedBindings
     public static IReadOnlyList<Binding> All { get; } =
     [
         .. Tires(), .. Driveline(), .. Mass(), .. ShaftBindings.All, .. TractionBindings.All, .. StabilityBindings.All, .. SpringBindings.All, .. SteeringBindings.All, .. RecoveryBindings.All, .. LiftBindings.All,
+        .. WheelBrakeBindings.All, .. PedalBindings.All, .. BalanceBindings.All, .. HeatBindings.All,
     ];
 
     private static IEnumerable<Binding> Tires() =>

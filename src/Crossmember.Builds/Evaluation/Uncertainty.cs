@@ -74,7 +74,7 @@ internal static class Uncertainty
     /// <summary>Up and down: where one of the two falls over an edge, such as one block more, the other tells how the answer moves on this side of it.</summary>
     private static void Step(Instance instance, Func<int, Value[]> stepped, Outcome outcome, ref double[]? squares)
     {
-        Outcome up = instance.Calculation.Run(stepped(1), false), down = instance.Calculation.Run(stepped(-1), false);
+        Outcome up = instance.Calculation.Run(stepped(1), Told.Numbers), down = instance.Calculation.Run(stepped(-1), Told.Numbers);
         squares ??= new double[outcome.Outputs.Count];
         for (var o = 0; o < squares.Length; o++)
         {

@@ -17,8 +17,12 @@ public abstract class Calculation(Description about, IReadOnlyList<InputSpec> in
 
     /// <summary>Evaluates on values in SI, in the order of <see cref="InputSpecs"/>. Never throws on values, never gives NaN.</summary>
     /// <param name="arguments">Absent values are allowed everywhere; defaults must already stand in where the caller wants them.</param>
+    /// <param name="told">How much of it somebody will look at.</param>
+    public abstract Outcome Run(ReadOnlySpan<Value> arguments, Told told);
+
+    /// <inheritdoc cref="Run(ReadOnlySpan{Value}, Told)"/>
     /// <param name="working">Whether somebody will look at the arithmetic.</param>
-    public abstract Outcome Run(ReadOnlySpan<Value> arguments, bool working);
+    public Outcome Run(ReadOnlySpan<Value> arguments, bool working) => Run(arguments, working ? Told.Working : Told.Findings);
 
     /// <summary>Whether an input is only held against the result: it bears on the checks that need it, on no output.</summary>
     public bool IsOnlyLimit(int input) => _onlyLimits[input];
@@ -51,27 +55,27 @@ public abstract class Calculation<TInputs, TResult>(Description about)
     {
         var arguments = RecordShape<TInputs>.Take(inputs);
         TResult? result = null;
-        var outcome = Run(arguments, true, ref result);
+        var outcome = Run(arguments, Told.Working, ref result);
         return new(result, outcome);
     }
 
-    public override Outcome Run(ReadOnlySpan<Value> arguments, bool working)
+    public override Outcome Run(ReadOnlySpan<Value> arguments, Told told)
     {
         TResult? result = null;
-        return Run(arguments, working, ref result);
+        return Run(arguments, told, ref result);
     }
 
     /// <summary>The arithmetic. Every required input is present and inside its definition; every check whose needs are met must be answered.</summary>
     /// <returns>Null where the inputs, though each allowed, have no answer together: every check is then unknown.</returns>
     protected abstract TResult? Solve(TInputs x, Worksheet w);
 
-    private Outcome Run(ReadOnlySpan<Value> arguments, bool working, ref TResult? result)
+    private Outcome Run(ReadOnlySpan<Value> arguments, Told told, ref TResult? result)
     {
         var missing = new List<MissingInput>();
         var broken = new List<string>();
         var beyond = new List<string>();
         for (var i = 0; i < InputSpecs.Count; i++) Examine(InputSpecs[i], arguments[i], missing, broken, beyond);
-        var worksheet = new Worksheet(working);
+        var worksheet = new Worksheet(told);
         if (broken.Count == 0 && !missing.Exists(m => Indispensable(m.Input)))
             result = Solve((TInputs)RecordShape<TInputs>.Make(arguments), worksheet);
         var outputs = result is null ? new Value[OutputSpecs.Count] : RecordShape<TResult>.Take(result);
@@ -81,6 +85,8 @@ public abstract class Calculation<TInputs, TResult>(Description about)
                 outputs[i] = default;
                 broken.Add($"{OutputSpecs[i].Name} has no finite answer for these inputs");
             }
+        if (worksheet.Lacking.Count > 0)
+            missing.RemoveAll(m => !Indispensable(m.Input) && !worksheet.Lacking.Contains(m.Input) && !About.Checks.Any(c => c.Needs.Contains(m.Input)));
         var findings = About.Checks.Count == 0 ? [] : Answers(worksheet, missing, broken, beyond);
         IReadOnlyList<string> cautions = broken.Count + beyond.Count + worksheet.Cautions.Count == 0
             ? About.Cautions : [.. About.Cautions, .. worksheet.Cautions, .. broken, .. beyond];
@@ -113,18 +119,18 @@ public abstract class Calculation<TInputs, TResult>(Description about)
             if (given is { Value: { } v } && !double.IsFinite(v)) given = null;
             answers.Add(given switch
             {
-                null => new(check.Id, Verdict.Unknown, Why(check, missing, broken), null, null, null, check.Sense, null),
-                { Verdict: Verdict.Pass } when beyond.Count > 0 => given with { Verdict = Verdict.Caution, Text = $"{given.Text} But {beyond[0]}." },
+                null => new(check.Id, Verdict.Unknown, worksheet.Worded ? Why(check, missing, broken, worksheet) : "", null, null, null, check.Sense, null),
+                { Verdict: Verdict.Pass } when beyond.Count > 0 => given with { Verdict = Verdict.Caution, Text = worksheet.Worded ? $"{given.Text} But {beyond[0]}." : "" },
                 _ => given,
             });
         }
         return answers;
     }
 
-    private string Why(Check check, List<MissingInput> missing, List<string> broken)
+    private string Why(Check check, List<MissingInput> missing, List<string> broken, Worksheet worksheet)
     {
         if (broken.Count > 0) return $"Not known: {string.Join("; ", broken)}.";
-        var lacking = missing.Where(m => Indispensable(m.Input) || check.Needs.Contains(m.Input)).ToList();
+        var lacking = missing.Where(m => Indispensable(m.Input) || check.Needs.Contains(m.Input) || worksheet.Lacking.Contains(m.Input)).ToList();
         if (lacking.Count == 0) return "Not known: these inputs have no answer together.";
         var told = lacking.Count > MostTold ? lacking[..FirstTold] : lacking;
         return "Not known: " + string.Join("; ", told.Select(m => InputSpecs[InputIndex(m.Input)].About is var a && a.Measure.Length > 0

@@ -28,7 +28,7 @@ public sealed record Remedy(Slot Item, string Option, IReadOnlyList<string> With
             {
                 var (choices, with) = WithNeeds(sheet, scenario, slot, option);
                 if (choices is null) continue;
-                var tried = sheet.Plan.Evaluate(sheet.Build, sheet.Shop, scenario with { Choices = choices }, sheet);
+                var tried = sheet.Plan.Try(sheet, scenario with { Choices = choices });
                 var known = tried.Findings().Where(f => f.Finding.Verdict is Verdict.Pass or Verdict.Caution).ToDictionary(f => f.Id, f => f.Finding.Verdict, StringComparer.Ordinal);
                 // A caution is settled by a pass only: better than before, not merely no fail.
                 var good = findings.Where(f => known.TryGetValue(f.Id, out var verdict) && verdict < f.Finding.Verdict).Select(f => f.Id).ToHashSet(StringComparer.Ordinal);

@@ -117,4 +117,18 @@ public class FrameworkTests
 
         protected override Result Solve(Inputs x, Worksheet w) => new(x.Length);
     }
+
+    // An input that only one kind of part needs is asked for where that kind is named, and then nothing else that is optional.
+    [Theory]
+    [InlineData("""{"kind":"plain"}""", new[] { "width", "depth", "spare" }, "pass")]
+    [InlineData("""{"kind":"boxed","width":"1 mm"}""", new[] { "depth" }, "unknown")]
+    [InlineData("""{"kind":"boxed"}""", new[] { "width", "depth" }, "unknown")]
+    [InlineData("""{"kind":"boxed","width":"1 mm","depth":"2 mm"}""", new[] { "spare" }, "pass")]
+    public void What_turns_out_to_be_needed_is_asked_for(string input, string[] missing, string verdict)
+    {
+        var r = Door.Run(new KindProbe(), input);
+        Assert.Equal(missing, r["missing"]!.AsArray().Select(m => m!["input"]!.GetValue<string>()));
+        Assert.Equal(verdict, r.Verdict("fits"));
+        if (verdict == "unknown") Assert.Equal($"Not known: {string.Join("; ", missing.Select(m => $"{m} is missing (tape {m})"))}.", r.Finding("fits")["text"]!.GetValue<string>());
+    }
 }

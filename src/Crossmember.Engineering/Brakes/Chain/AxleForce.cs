@@ -10,5 +10,8 @@ public readonly record struct AxleForce(double PerPascal, double Threshold)
 
     public double At(double pressure) => PerPascal * Math.Max(0, pressure - Threshold);
 
+    /// <summary>The same over the pressure of another circuit, of which its own is a share.</summary>
+    public AxleForce Seen(double share) => new(PerPascal * share, Threshold / share);
+
     public static AxleForce None => new(0, 0);
 }

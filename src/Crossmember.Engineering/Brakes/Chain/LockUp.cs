@@ -25,25 +25,44 @@ public static class LockUp
     {
         Span<double> corners = stackalloc double[Rig.MostCorners];
         var n = rig.Corners(corners);
+        double frontAt = double.NaN, rearAt = double.NaN, from = corners[0];
+        var (front, rear) = Over(friction, rig, load, from);
         for (var i = 0; i < n; i++)
         {
-            double from = corners[i], reach = i + 1 < n ? corners[i + 1] - from : AxleForce.ReferencePressure;
-            if (reach <= 0) continue;
             var last = i + 1 == n;
-            var (f, r) = (Crossing(Over(friction, rig, load, from, true), Over(friction, rig, load, from + reach, true), last),
-                Crossing(Over(friction, rig, load, from, false), Over(friction, rig, load, from + reach, false), last));
-            if (double.IsNaN(f) && double.IsNaN(r)) continue;
-            var share = double.IsNaN(f) ? r : double.IsNaN(r) ? f : Math.Min(f, r);
-            return At(f == r ? LocksFirst.Both : share == f ? LocksFirst.Front : LocksFirst.Rear, from + (share * reach), rig, load);
+            var reach = last ? AxleForce.ReferencePressure : corners[i + 1] - from;
+            if (reach <= 0) continue;
+            var (frontEnd, rearEnd) = Over(friction, rig, load, from + reach);
+            (frontAt, rearAt) = (Crossing(front, frontEnd, last), Crossing(rear, rearEnd, last));
+            if (!double.IsNaN(frontAt) || !double.IsNaN(rearAt))
+            {
+                // What is not a number is never the lesser.
+                var share = frontAt <= rearAt || double.IsNaN(rearAt) ? frontAt : rearAt;
+                return At(frontAt == rearAt ? LocksFirst.Both : share == frontAt ? LocksFirst.Front : LocksFirst.Rear, from + (share * reach), rig, load);
+            }
+            (from, front, rear) = (from + reach, frontEnd, rearEnd);
         }
         return new(LocksFirst.Neither, double.NaN, double.NaN, double.NaN, double.NaN);
     }
 
-    /// <summary>Braking force of an axle over what its grip holds, N; it locks at zero.</summary>
-    private static double Over(double friction, in Rig rig, in Loading load, double line, bool front)
+    /// <summary>Line pressure in Pa at which the front axle locks, whatever the rear does; not a number where it never does.</summary>
+    public static double FrontAt(double friction, in Rig rig, in Loading load)
+    {
+        Span<double> corners = stackalloc double[Rig.MostCorners];
+        var n = rig.Corners(corners);
+        for (var i = 0; i < n; i++)
+        {
+            double from = corners[i], reach = i + 1 < n ? corners[i + 1] - from : AxleForce.ReferencePressure;
+            if (reach > 0 && Crossing(Over(friction, rig, load, from).Front, Over(friction, rig, load, from + reach).Front, i + 1 == n) is var share && !double.IsNaN(share)) return from + (share * reach);
+        }
+        return double.NaN;
+    }
+
+    /// <summary>Braking forces of the axles over what their grip holds, N; one locks at zero.</summary>
+    private static (double Front, double Rear) Over(double friction, in Rig rig, in Loading load, double line)
     {
         double f = rig.FrontAt(line), r = rig.RearAt(line), z = (f + r) / load.Weight;
-        return front ? f - (friction * load.Front(z)) : r - (friction * load.Rear(z));
+        return (f - (friction * load.Front(z)), r - (friction * load.Rear(z)));
     }
 
     /// <summary>Where along a straight piece zero is reached from below, as a share of the piece; NaN where it is not.</summary>

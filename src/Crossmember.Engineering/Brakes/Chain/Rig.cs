@@ -4,6 +4,9 @@ namespace Crossmember.Engineering.Brakes.Chain;
 /// <param name="Front">Force of the front axle over the pressure at its wheels.</param>
 public readonly record struct Rig(AxleForce Front, AxleForce Rear, Valves Valves)
 {
+    /// <summary>With a rear circuit that has a share of the front's pressure, as from two cylinders on a bar: told over the front's.</summary>
+    public Rig RearSeen(double share) => new(Front, Rear.Seen(share), Valves with { Knee = Valves.Knee / share });
+
     public double FrontAt(double line) => Front.At(Valves.Front(line));
 
     public double RearAt(double line) => Rear.At(Valves.Rear(line));

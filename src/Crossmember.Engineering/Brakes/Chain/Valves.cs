@@ -18,5 +18,5 @@ public readonly record struct Valves(double Knee, double Slope, double Metering)
     public double Front(double line) => line <= Metering ? 0 : Math.Min(line, 2 * (line - Metering));
 
     /// <summary>The rear valve let past, as when the front circuit is lost and a by-pass opens.</summary>
-    public Valves Bypassed => this with { Knee = double.PositiveInfinity, Slope = 1 };
+    public Valves Bypassed() => this with { Knee = double.PositiveInfinity, Slope = 1 };
 }

@@ -1,0 +1,97 @@
+using Crossmember.Builds.Evaluation;
+using Crossmember.Builds.Slots;
+using Crossmember.Engineering.Calculations;
+
+namespace Crossmember.Builds.Searching;
+
+/// <summary>Every combination of what the build's options and the stock list offer, judged by the calculations of the sheet itself.</summary>
+/// <remarks>
+/// A combination is out where a finding fails, or is not known though the sheet as it stands knows it. What is left is ranked by the sum of its places by effort, margin, cost and unsprung mass.
+/// Loads are those of the sheet; the best are worked out as whole sheets, and one that fails there falls out after all.
+/// </remarks>
+public sealed class PartsSearch
+{
+    /// <summary>More than this is no longer looked at one by one.</summary>
+    public const long MostCombinations = 20_000_000;
+
+    private readonly SearchPlan _plan;
+
+    /// <param name="isPage">Which pages' keys the candidates may differ in.</param>
+    public PartsSearch(Sheet sheet, SearchGoal goal, Func<string, bool> isPage) => _plan = new(sheet, goal, isPage);
+
+    public IReadOnlyList<SearchPlace> Places => _plan.Places;
+
+    /// <summary>How many ways there are to take one candidate at every place, those included that do not go together.</summary>
+    public long Count => _plan.Count;
+
+    /// <param name="best">How many of the best are worked out as whole sheets.</param>
+    public SearchResult Run(int best, CancellationToken cancel = default)
+    {
+        if (_plan.Places.Length == 0 || Count > MostCombinations) return new(this, 0, 0, [], [], [.. Standing()], [], Count > MostCombinations);
+        var all = new SearchTally();
+        Parallel.For(0, SearchWalk.Beginnings(_plan), new ParallelOptions { CancellationToken = cancel }, () => new SearchWalk(_plan),
+            (beginning, _, walk) => { walk.From(beginning); return walk; }, walk => { lock (all) all.Add(walk.Tally); });
+        var ranked = Ranking.Of([.. all.Kept.Select(k => Found(k.Index, k.Effort, k.Margin))]);
+        var (confirmed, fallen) = Confirm(ranked, best, cancel);
+        var notOffered = all.Rejected.GetValueOrDefault(SearchTally.NotOffered).Count;
+        var reasons = all.Rejected.Where(r => r.Key != SearchTally.NotOffered).OrderByDescending(r => r.Value.Count).ThenBy(r => r.Key, StringComparer.Ordinal)
+            .Select(r => new SearchReason(r.Key, r.Value.Count, Chosen(r.Value.First), Sentence(r.Key, r.Value.First)));
+        return new(this, Count - notOffered, all.Kept.Count - fallen.Count, confirmed, [.. fallen, .. reasons], [.. Standing()],
+            [.. all.Ranges.Where(r => r.Killer != SearchTally.NotOffered).OrderBy(r => r.Index)], false);
+    }
+
+    /// <summary>The scenario that a combination is: choices over the sheet's own, parts of the stock list as what-ifs.</summary>
+    public Scenario AsScenario(IReadOnlyList<Candidate> chosen, string id = "searched")
+    {
+        var own = _plan.Sheet.Build.Scenarios.GetValueOrDefault(_plan.Sheet.Scenario);
+        var choices = _plan.Sheet.Choices.Chosen.ToDictionary(c => c.Key, c => c.Value);
+        for (var p = 0; p < Places.Count; p++) if (chosen[p].Option is { } option) choices[Places[p].Slot] = option;
+        var whatIf = Choices.WhatIf(_plan.Sheet.Build, own).Select(w => KeyValuePair.Create(w.Key, (Stated?)w.Value)).Concat(chosen.Where(c => c.Stock is not null).SelectMany(c => c.Stated)
+            .Select(s => KeyValuePair.Create(s.Key, (Stated?)s.Value)));
+        return new(id, null, null, System.Collections.Immutable.ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal, choices), [.. whatIf]);
+    }
+
+    /// <summary>The whole sheet of a combination.</summary>
+    public Sheet SheetOf(IReadOnlyList<Candidate> chosen) => _plan.Sheet.Plan.Try(_plan.Sheet, AsScenario(chosen));
+
+    internal IReadOnlyList<Candidate> Chosen(long index)
+    {
+        var chosen = new Candidate[Places.Count];
+        for (var p = Places.Count - 1; p >= 0; p--) (index, chosen[p]) = (index / Places[p].Candidates.Count, Places[p].Candidates[(int)(index % Places[p].Candidates.Count)]);
+        return chosen;
+    }
+
+    private Combination Found(long index, double effort, double margin)
+    {
+        var chosen = Chosen(index);
+        return new(chosen, effort, double.IsFinite(margin) ? margin : null, chosen.Sum(c => c.Cost), chosen.Any(c => c.UnsprungMass is null) ? null : chosen.Sum(c => c.UnsprungMass!.Value), null);
+    }
+
+    private (List<Combination> Kept, List<SearchReason> Fallen) Confirm(List<Combination> ranked, int best, CancellationToken cancel)
+    {
+        var (kept, fallen) = (new List<Combination>(), new List<SearchReason>());
+        foreach (var one in ranked)
+        {
+            if (kept.Count == best) break;
+            cancel.ThrowIfCancellationRequested();
+            var findings = Moved(SheetOf(one.Chosen)).ToList();
+            var no = findings.Find(f => f.Finding.Verdict == Verdict.Fail);
+            if (no is null) kept.Add(one with { Watch = findings.Count(f => f.Finding.Verdict == Verdict.Caution) });
+            else fallen.Add(new(no.Id, 1, one.Chosen, no.Finding.Text));
+        }
+        return (kept, fallen);
+    }
+
+    /// <summary>What is judged and moved by the candidates.</summary>
+    private IEnumerable<SheetFinding> Moved(Sheet sheet) =>
+        _plan.Steps.Where(s => s.Judged).Select(s => sheet.Instances[Array.IndexOf(sheet.Plan.Instances, s.Instance)]).OfType<InstanceState>().SelectMany(Sheet.FindingsOf);
+
+    /// <summary>A no that stands whatever is chosen here.</summary>
+    private IEnumerable<SheetFinding> Standing()
+    {
+        var moved = _plan.Steps.Select(s => s.Instance).ToHashSet();
+        return _plan.Sheet.Instances.OfType<InstanceState>().Where(i => _plan.Goal.Judges(i.Instance) && !moved.Contains(i.Instance)).SelectMany(Sheet.FindingsOf).Where(f => f.Finding.Verdict == Verdict.Fail);
+    }
+
+    private string Sentence(string finding, long index) => SheetOf(Chosen(index)).Findings().FirstOrDefault(f => f.Id == finding)?.Finding.Text ?? finding;
+}

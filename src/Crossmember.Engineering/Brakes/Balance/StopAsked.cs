@@ -1,0 +1,50 @@
+using Crossmember.Engineering.Brakes.Limits;
+using Crossmember.Engineering.Calculations;
+
+namespace Crossmember.Engineering.Brakes.Balance;
+
+/// <summary>The stop that is asked: by the chosen rule's test with cold brakes, else what the builder calls a hard stop. SI.</summary>
+internal readonly record struct StopAsked(BrakeRule? Row, double Speed, double Deceleration, double MostForce)
+{
+    /// <summary>Where no rule says: 100 km/h, and 500 N of leg, which most rules allow. Common practice, no source.</summary>
+    public const double UsualSpeed = 100 / 3.6, UsualForce = 500;
+
+    public static StopAsked Of(string rule, double braking, double buildUp)
+    {
+        var row = BrakeRule.Find(rule, "cold");
+        return new(row, row?.Speed ?? UsualSpeed, row?.Demand(buildUp) ?? braking * Chain.Loading.Gravity, row?.MostForce ?? UsualForce);
+    }
+
+    private string Law => Row is null ? "" : $" {BrakeRule.LocalLaw}";
+
+    private string Source => Row?.Source ?? AdhesionRule.Practice;
+
+    /// <param name="force">Pedal force for the deceleration in N; null where no force makes it.</param>
+    /// <param name="way">m; null where it does not stop.</param>
+    public void Answer(Worksheet w, double? force, double? way, in Reached reached, double mu)
+    {
+        double d = Deceleration / Chain.Loading.Gravity, kmh = Speed * 3.6;
+        var beyond = Row is { Published: true } ? Verdict.Fail : Verdict.Caution;
+        if (force is { } f)
+        {
+            var touchy = Row?.LeastForce is { } least && f < least;
+            var text = touchy ? $"{d:0.00} g takes only {f:0} N on the pedal, less than the {Row!.LeastForce:0} N that the rule begins at: it bites before a leg can measure it out.{Law}"
+                : $"{d:0.00} g takes {f:0} N on the pedal of {MostForce:0} N{(Row is null ? " that a leg should be asked" : " allowed")}.{Law}";
+            if (touchy) w.Answer("effort", Verdict.Caution, text, f, "N", Source);
+            else w.AtMost("effort", f, MostForce, "N", text, Source, beyond: beyond);
+        }
+        else w.Answer("effort", Verdict.Fail, $"No leg force makes {d:0.00} g: these brakes make no such force at any pressure.", source: "statics");
+        if (way is not { } s) w.Answer("distance", Verdict.Fail, $"With {MostForce:0} N on the pedal these brakes do not slow it at all.", source: "statics");
+        else if (Row?.Distance is { } limit)
+        {
+            // Where the road sets the end, another road would do: the rule is driven on one with good grip.
+            w.AtMost("distance", s, limit, "m", reached.Capped
+                ? $"From {kmh:0} km/h it stands after {s:0} m of {limit:0} m allowed: a road with grip {mu:0.0#} takes {reached.Z:0.00} g, the brakes would make {reached.Brakes:0.00} g.{Law}"
+                : $"From {kmh:0} km/h with {MostForce:0} N on the pedal it stands after {s:0} m of {limit:0} m allowed, at {reached.Z:0.00} g.{Law}", Source,
+                beyond: reached.Capped ? Verdict.Caution : beyond);
+        }
+        else
+            w.Answer("distance", reached.Z < d - 1e-9 ? Verdict.Caution : Verdict.Pass, $"From {kmh:0} km/h with {MostForce:0} N on the pedal it stands after {s:0} m, at {reached.Z:0.00} g"
+                + (reached.Capped ? $", all that a road with grip {mu:0.0#} takes." : reached.Z < d ? $", short of the {d:0.00} g asked." : "."), s, "m", Source);
+    }
+}
