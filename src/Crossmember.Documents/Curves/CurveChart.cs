@@ -85,7 +85,7 @@ public sealed record CurveChart(string Title, Axis X, Axis Y, IReadOnlyList<Line
     private sealed class Scale(string code, MeasureSystem system)
     {
         private readonly Unit? _unit = Units.Find(code) is not { } own ? null
-            : own.Dimension == Dimension.Dimensionless ? own : Display.Customary(own.Dimension, system);
+            : own.Dimension == Dimension.Dimensionless || own.Dimension == Dimension.Duration ? own : Display.Customary(own.Dimension, system);
 
         public string Symbol => _unit is null ? code : _unit.Code == "1" ? "" : Display.Symbol(_unit);
 

@@ -1,8 +1,13 @@
+using Crossmember.Builds.Evaluation;
+using Crossmember.Documents.Brakes;
 using Crossmember.Documents.Paper;
 using Crossmember.Documents.Reports;
+using Crossmember.Documents.Tests.Brakes;
 using Crossmember.Documents.Tests.Paper;
 using Crossmember.Documents.Wording;
+using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
+using Crossmember.Tests.Brakes;
 
 namespace Crossmember.Documents.Tests.Reports;
 
@@ -55,5 +60,32 @@ public sealed class BrakesReportTests
         Assert.Contains(hoses, h => h.To == "left front brake" && h.Length.EndsWith(" in", StringComparison.Ordinal));
         Assert.Contains(hoses, h => h.To == "tee on the rear axle" && h.Length == "12 in");
         Assert.All(table.Rows.Where(r => r.Cells[4].Plain == "tube"), r => Assert.Equal("________", r.Cells[6].Plain));
+    }
+
+    [Fact]
+    public void The_calculation_sheet_has_every_input_its_working_and_its_verdicts()
+    {
+        var sheet = GaugeSheetTests.Truck(BrakedTruck.Discs);
+        var document = BrakesReport.Of(sheet, Demo.Imprint());
+        var worked = sheet.Instances.OfType<InstanceState>().Where(i => i.Instance.Id.StartsWith("brakes.", StringComparison.Ordinal) && i.Outcome.Outputs.Any(o => !o.IsAbsent)).ToList();
+        Assert.Equal(worked.Count, document.Blocks.OfType<Block.Table>().Count(t => t.Caption == "What goes in"));
+        Assert.Equal(worked.Count(w => w.Shown().Working.Count > 0), document.Blocks.OfType<Block.Table>().Count(t => t.Caption == "Working"));
+        using var read = ReadBack.Written(document, PageSize.Letter);
+        var letters = string.Concat(read.Words);
+        var stop = sheet.Instance("brakes.stop[condition=touring]")!;
+        var force = stop.Outcome.Outputs[stop.Instance.Calculation.OutputIndex("pedalForce")].Number;
+        Assert.Contains(Engineering.Quantities.Display.Show(force, Engineering.Quantities.Dimension.Force, MeasureSystem.UsCustomary).Replace(" ", "", StringComparison.Ordinal), letters, StringComparison.Ordinal);
+        Assert.All(sheet.Findings().Where(f => f.Id.StartsWith("brakes.", StringComparison.Ordinal) && f.Finding.Verdict == Verdict.Fail).Select(f => f.Finding.Text.Split(' ')[0]), w => Assert.Contains(w, letters, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Two_circuits_and_one_give_the_lines_that_they_need()
+    {
+        static List<string> Circuits(string scenario) => [.. BrakeLine.Of(GaugeSheetTests.Truck(scenario)).Select(l => l.Circuit).Distinct()];
+        Assert.Equal(["only"], Circuits(BrakedTruck.Drums));
+        Assert.Equal(["front", "rear"], Circuits(BrakedTruck.Discs));
+        var crossed = BrakeLine.Of(GaugeSheetTests.Truck(BrakedTruck.Drums, ("brakes.circuits", "diagonal")));
+        Assert.All(crossed.GroupBy(l => l.Circuit), g => Assert.Equal(2, g.Count(l => l.To.EndsWith(" brake", StringComparison.Ordinal))));
+        Assert.All((string[])["left front brake", "right front brake", "left rear brake", "right rear brake"], w => Assert.Single(crossed, l => l.To == w));
     }
 }

@@ -17,7 +17,7 @@ public sealed partial class BrakesPage
     /// <summary>In the address: compare with no other side; draw every loading condition together.</summary>
     private const string Nothing = "nothing", Every = "every";
 
-    private AreaView? _view;
+    private BrakesView? _view;
     private BrakeArea? _area;
     private IReadOnlyList<(Calculation Calculation, IReadOnlyList<InstanceState> Columns)> _calculations = [];
     private IReadOnlyList<(CurveChart Chart, CurveFiles Files)> _charts = [];
@@ -27,6 +27,9 @@ public sealed partial class BrakesPage
     private MeasureSystem? _measure;
 
     [Parameter] public string Id { get; set; } = "";
+
+    /// <summary>Whether anything is drawn for each loading by itself.</summary>
+    private bool ByLoad => _view!.Conditions.Count > 1 && _area!.Drawn.Any(d => _view.Now.Instance($"{d}[condition={_view.Conditions[0]}]") is not null);
 
     /// <summary>Which part, as <see cref="BrakeArea.Path"/>; null: the overview.</summary>
     [Parameter] public string? Part { get; set; }
