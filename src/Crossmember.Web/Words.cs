@@ -15,6 +15,7 @@ public static class Words
     public const string Decisions = "Decisions";
     public const string Driveline = "Driveline";
     public const string Vehicle = "Vehicle";
+    public const string Brakes = "Brakes";
     public const string Paper = "Paper";
     public const string Bench = "Bench";
     public const string TheseInputs = "these inputs";

@@ -10,7 +10,7 @@ public sealed class EveryPageTests(WebDesk desk)
     private static readonly string[] s_pages =
     [
         "/", "/builds", "/builds/new", "/search?q=tire", "/bench", "/bench/driveline.engine-speed", "/settings", "{build}/sheet", "{build}/sheet?item=tires", "{build}/decisions", "{build}/decisions?item=tires",
-        "{build}/driveline", "{build}/vehicle", "{build}/vehicle/weighing", "{build}/vehicle/tipping", "{build}/vehicle/steering", "{build}/bench", "{build}/bench/driveline.cruise", "{build}/customer", "{build}/paste", "{build}/paper",
+        "{build}/driveline", "{build}/vehicle", "{build}/vehicle/weighing", "{build}/vehicle/tipping", "{build}/vehicle/steering", "{build}/brakes", "{build}/brakes/balance", "{build}/brakes/failures", "{build}/brakes/gauge-sheet", "{build}/bench", "{build}/bench/driveline.cruise", "{build}/customer", "{build}/paste", "{build}/paper",
     ];
 
     /// <summary>Everything that can be pressed, followed or filled in, and is there to be seen. A list that arrows go through is one stop of Tab, and so is a group of radio buttons.</summary>

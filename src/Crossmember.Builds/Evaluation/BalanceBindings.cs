@@ -33,7 +33,7 @@ internal static class BalanceBindings
             [("kind", Valve + "kind"), ("knee", Valve + "knee"), ("heavyKnee", Valve + "heavy-knee"), ("lightLoad", Valve + "light-load"), ("heavyLoad", Valve + "heavy-load"),
              ("rearLoad", "axle.rear.{condition}.load")],
             [("knee", ConditionKnee)]),
-        Bind("brakes.distribution", s_each, [.. s_rig, s_rule], [("crossover", "brakes.{condition}.crossover")]),
+        Bind("brakes.distribution", s_each, [.. s_rig, s_rule, s_grip], [("crossover", "brakes.{condition}.crossover")]),
         Bind("brakes.adhesion", s_each, [.. s_rig, s_rule]),
         Bind("brakes.lock-order", s_each, [.. s_rig, .. s_pedal, s_grip]),
         Bind("brakes.stop", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, s_buildUp, ("braking", "duty.braking")]),

@@ -18,6 +18,12 @@ public sealed record Axis(string Label, string Unit)
 /// <param name="Then">Whether it is of the side that is compared with.</param>
 public sealed record Line(string Name, int Mark, bool Then, IReadOnlyList<double> X, IReadOnlyList<double> Y)
 {
+    /// <summary>Only helps to read the others: thin, named at its end, in no key and no table.</summary>
+    public bool IsGuide { get; init; }
+
+    /// <summary>A single point that is marked.</summary>
+    public bool IsSpot => X.Count == 1;
+
     /// <summary>Read off between the points by a straight line, as it is drawn; null beyond the ends.</summary>
     public double? At(double x)
     {
@@ -44,6 +50,11 @@ public sealed record Line(string Name, int Mark, bool Then, IReadOnlyList<double
 /// <param name="Then">Name of the side drawn dashed; null where nothing is compared.</param>
 public sealed record CurveChart(string Title, Axis X, Axis Y, IReadOnlyList<Line> Lines, string Now, string? Then)
 {
+    /// <summary>Those that are read off: neither guides nor points.</summary>
+    public IEnumerable<Line> Curves => Lines.Where(l => !l.IsGuide && !l.IsSpot);
+
+    public IEnumerable<Line> Spots => Lines.Where(l => l.IsSpot);
+
     /// <summary>One chart for each pair of axes that the curves of the first side are plotted over; the other side's join where their axes are the same.</summary>
     public static IReadOnlyList<CurveChart> Of(string title, Side now, Side? then, MeasureSystem system)
     {
@@ -54,11 +65,13 @@ public sealed record CurveChart(string Title, Axis X, Axis Y, IReadOnlyList<Line
     private static CurveChart One(string title, List<PlottedCurve> now, List<PlottedCurve> then, string nowName, string thenName, MeasureSystem system)
     {
         var (x, y) = (new Scale(now[0].XUnit, system), new Scale(now[0].YUnit, system));
-        List<string> names = [.. now.Concat(then).Select(c => c.Name).Distinct()];
-        Line Drawn(PlottedCurve c, bool past) => new(Plain.Text(c.Name), names.IndexOf(c.Name), past, x.Of(c.X, c.XUnit), y.Of(c.Y, c.YUnit));
-        // Dashed lines first, so that what stands now lies on top.
-        return new(title, new(now[0].XLabel, x.Symbol), new(now[0].YLabel, y.Symbol), [.. then.Select(c => Drawn(c, true)), .. now.Select(c => Drawn(c, false))],
-            nowName, then.Count > 0 ? thenName : null);
+        // Guides are read beside the lines of either side and stand once.
+        then.RemoveAll(c => c.IsGuide);
+        List<string> names = [.. now.Concat(then).OrderBy(c => c.IsGuide).Select(c => c.Name).Distinct()];
+        Line Drawn(PlottedCurve c, bool past) => new(Plain.Text(c.Name), names.IndexOf(c.Name), past, x.Of(c.X, c.XUnit), y.Of(c.Y, c.YUnit)) { IsGuide = c.IsGuide };
+        // Guides, then dashed lines, so that what stands now lies on top, and points on all of them.
+        return new(title, new(now[0].XLabel, x.Symbol), new(now[0].YLabel, y.Symbol),
+            [.. then.Select(c => Drawn(c, true)).Concat(now.Select(c => Drawn(c, false))).OrderBy(l => l.IsGuide ? 0 : l.IsSpot ? 2 : 1)], nowName, then.Count > 0 ? thenName : null);
     }
 
     private static (string, object, string, object) Axes(PlottedCurve c) => (c.XLabel, Measured(c.XUnit), c.YLabel, Measured(c.YUnit));
@@ -72,7 +85,7 @@ public sealed record CurveChart(string Title, Axis X, Axis Y, IReadOnlyList<Line
     private sealed class Scale(string code, MeasureSystem system)
     {
         private readonly Unit? _unit = Units.Find(code) is not { } own ? null
-            : own.Dimension == Dimension.Dimensionless ? own : Display.Customary(own.Dimension, system);
+            : own.Dimension == Dimension.Dimensionless || own.Dimension == Dimension.Duration ? own : Display.Customary(own.Dimension, system);
 
         public string Symbol => _unit is null ? code : _unit.Code == "1" ? "" : Display.Symbol(_unit);
 

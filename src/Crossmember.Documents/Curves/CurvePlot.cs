@@ -6,7 +6,7 @@ namespace Crossmember.Documents.Curves;
 /// <summary>Lays a chart out as a plot: axes with quantity and unit, lines with a mark and a name each, a key.</summary>
 internal static class CurvePlot
 {
-    private const float TextSize = 14, LineWidth = 2, MarkSize = 9;
+    private const float TextSize = 14, LineWidth = 2, GuideWidth = 0.8f, MarkSize = 9, SpotSize = 14;
     private const int MarksOnALine = 4;
 
     private static readonly MarkerShape[] s_marks =
@@ -53,13 +53,18 @@ internal static class CurvePlot
 
     private static void Draw(Plot plot, Line line, IPens pens)
     {
+        if (line.IsGuide)
+        {
+            plot.Add.ScatterLine(line.X.ToArray(), line.Y.ToArray(), pens.Of(Ink.Quiet)).LineWidth = GuideWidth;
+            return;
+        }
         var ink = Ink.OfCurve(line.Mark);
         var path = plot.Add.ScatterLine(line.X.ToArray(), line.Y.ToArray(), pens.Line(ink, line.Then));
         path.LineWidth = LineWidth;
         path.LinePattern = pens.Pattern(line.Then);
         var marked = Enumerable.Range(0, MarksOnALine).Select(i => line.Along((i + 0.5) / MarksOnALine)).ToList();
         var marks = plot.Add.ScatterPoints(marked.Select(m => m.X).ToArray(), marked.Select(m => m.Y).ToArray(), pens.Of(ink));
-        (marks.MarkerShape, marks.MarkerSize) = (Mark(line), MarkSize);
+        (marks.MarkerShape, marks.MarkerSize) = (Mark(line), line.IsSpot ? SpotSize : MarkSize);
     }
 
     private static MarkerShape Mark(Line line) => s_marks[line.Mark % s_marks.Length];
@@ -75,10 +80,10 @@ internal static class CurvePlot
     private static void Key(Plot plot, CurveChart chart, PictureSize size, IPens pens)
     {
         var key = plot.Legend;
-        foreach (var line in chart.Lines.OrderBy(l => l.Mark).DistinctBy(l => l.Name))
+        foreach (var line in chart.Lines.Where(l => !l.IsGuide).OrderBy(l => l.Mark).DistinctBy(l => l.Name))
         {
             var ink = pens.Of(Ink.OfCurve(line.Mark));
-            key.ManualItems.Add(new() { LabelText = line.Name, MarkerShape = Mark(line), MarkerSize = MarkSize, MarkerColor = ink, LineColor = pens.Line(Ink.OfCurve(line.Mark), false), LineWidth = LineWidth });
+            key.ManualItems.Add(new() { LabelText = line.Name, MarkerShape = Mark(line), MarkerSize = MarkSize, MarkerColor = ink, LineColor = pens.Line(Ink.OfCurve(line.Mark), false), LineWidth = line.IsSpot ? 0 : LineWidth });
         }
         if (chart.Then is { } then)
             foreach (var (name, past) in new[] { (chart.Now, false), (then, true) })

@@ -10,10 +10,11 @@ public sealed record CurveTable(IReadOnlyList<string> Curves, IReadOnlyList<Curv
 
     public static CurveTable Of(CurveChart chart)
     {
-        List<string> names = [.. chart.Lines.OrderBy(l => l.Mark).Select(l => l.Name).Distinct()];
-        Line? Find(string name, bool then) => chart.Lines.FirstOrDefault(l => l.Name == name && l.Then == then);
+        var curves = chart.Curves.ToList();
+        List<string> names = [.. curves.OrderBy(l => l.Mark).Select(l => l.Name).Distinct()];
+        Line? Find(string name, bool then) => curves.Find(l => l.Name == name && l.Then == then);
         var columns = names.Select(n => (Now: Find(n, false), Then: Find(n, true))).ToList();
-        var rows = Steps(chart.Lines.Min(l => l.X.Min()), chart.Lines.Max(l => l.X.Max()))
+        var rows = curves.Count == 0 ? [] : Steps(curves.Min(l => l.X.Min()), curves.Max(l => l.X.Max()))
             .Select(x => new CurveRow(x, [.. columns.Select(c => new Reading(c.Now?.At(x), c.Then?.At(x)))]));
         return new(names, [.. rows], [.. columns.Select(c => new Highest(Peak(c.Now), Peak(c.Then)))]);
     }

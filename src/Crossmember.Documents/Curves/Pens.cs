@@ -12,7 +12,7 @@ public sealed record PictureSize(int Width, int Height, int Ticks, bool KeyBenea
     public static PictureSize Narrow(CurveChart chart) => new(360, 380 + Key(chart), 4, true);
 
     /// <summary>A line for each curve, and two for the sides of a comparison.</summary>
-    private static int Key(CurveChart chart) => KeyLine * (chart.Lines.DistinctBy(l => l.Name).Count() + (chart.Then is null ? 0 : 2));
+    private static int Key(CurveChart chart) => KeyLine * (chart.Lines.Where(l => !l.IsGuide).DistinctBy(l => l.Name).Count() + (chart.Then is null ? 0 : 2));
 }
 
 /// <summary>How inks and kinds of line come onto the canvas.</summary>

@@ -11,7 +11,9 @@ public sealed record BuildReport(string Kind, string Title, Func<Sheet, Imprint,
 
     public static BuildReport Mass { get; } = new("mass", "mass and balance: loads, center of gravity, tipping, what makes it up", MassReport.Of);
 
-    public static IReadOnlyList<BuildReport> All { get; } = [Sheet, Mass];
+    public static BuildReport Brakes { get; } = new("brakes", "brakes: calculation sheet, line schedule, bleeding, gauges, road test", BrakesReport.Of);
+
+    public static IReadOnlyList<BuildReport> All { get; } = [Sheet, Mass, Brakes];
 
     public static BuildReport? Find(string kind) => All.FirstOrDefault(r => r.Kind == kind);
 }

@@ -15,6 +15,7 @@ internal static class CurveBlocks
         [
             .. table.Rows.Select(r => new Row([CurveWords.Rounded(r.X), .. r.Readings.Select(x => (Text)(x.Now is { } now ? CurveWords.Rounded(now) : Beyond))])),
             new Row([Run.Strong("highest"), .. table.Highest.Select(h => (Text)(h.Now is { } peak ? $"{CurveWords.Rounded(peak.Y)} at {CurveWords.Rounded(peak.X)}" : Beyond))]),
+            .. chart.Spots.Select(s => Row.Over($"{s.Name}: {CurveWords.Told(s.X[0], chart.X)}, {CurveWords.Told(s.Y[0], chart.Y)}")),
         ]);
     }
 }

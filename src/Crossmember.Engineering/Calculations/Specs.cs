@@ -58,7 +58,12 @@ public sealed record OutputSpec(string Name, Form Form, Dimension? Dimension, Un
 public sealed record WorkingLine(string Symbol, string Formula, string Substituted, double Value, string Unit);
 
 /// <summary>A plotted line of a calculation, in shop units.</summary>
-public sealed record PlottedCurve(string Name, string XLabel, string XUnit, IReadOnlyList<double> X, string YLabel, string YUnit, IReadOnlyList<double> Y);
+/// <remarks>A curve of one point is a point that is marked.</remarks>
+public sealed record PlottedCurve(string Name, string XLabel, string XUnit, IReadOnlyList<double> X, string YLabel, string YUnit, IReadOnlyList<double> Y)
+{
+    /// <summary>Whether it only helps to read the others, as a line of constant deceleration does: drawn thin, told by its name at its end.</summary>
+    public bool IsGuide { get; init; }
+}
 
 /// <summary>An input that is not known, and how to get it.</summary>
 public sealed record MissingInput(string Input, string Measure);

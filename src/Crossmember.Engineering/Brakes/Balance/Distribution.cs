@@ -30,7 +30,7 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
     NoTrends =
     [
         new("metering", "holds the front off at the first touch only; higher up it changes nothing"), new("rearShare", "works as more force, an earlier knee and a lower threshold at the rear"), new("height", "a higher load takes more from the rear, but also makes the front's grip last longer"),
-        new("wheelbase", "moves the front's load as well as how much of it moves"),
+        new("wheelbase", "moves the front's load as well as how much of it moves"), new("grip", "only says where the first lock is marked"),
     ],
     Examples =
     [
@@ -66,7 +66,8 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
         [Input(How.CenterX, "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Length CenterX,
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
         [Input(How.Wheelbase, "m", MoreThan = 0, Low = 1.2, High = 8, Measure = How.HowWheelbase)] Length Wheelbase,
-        [Input(How.Rule, OneOf = [BrakeRule.Truck105, BrakeRule.Car135, BrakeRule.Car13H, BrakeRule.Car13, BrakeRule.Van13, BrakeRule.None], Measure = How.HowRule)] string? Rule);
+        [Input(How.Rule, OneOf = [BrakeRule.Truck105, BrakeRule.Car135, BrakeRule.Car13H, BrakeRule.Car13, BrakeRule.Van13, BrakeRule.None], Measure = How.HowRule)] string? Rule,
+        [Input(How.Grip, MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = How.HowGrip)] Ratio Grip);
 
     public sealed record Result(
         [Output("deceleration in g up to which the front axle uses more of its grip than the rear, looked at up to 1.2 g; 0 where the rear does from the first")] Ratio? Crossover,
@@ -89,7 +90,7 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
             ? "The rear axle uses more of its grip than the front from the first touch of the pedal: its wheels lock first on any road, and the vehicle swaps ends."
             : z < AdhesionRule.High ? $"Up to {z:0.00} g the front axle uses more of its grip, above it the rear: braked harder, the rear wheels lock first and the vehicle swaps ends."
             : $"The front axle uses more of its grip than the rear up to {z:0.00} g: its wheels lock first and it stays straight.", z, "1", AdhesionRule.Practice);
-        if (w.Shown) DistributionCurves.Draw(w, rig, load, x.Rule);
+        if (w.Shown) DistributionCurves.Draw(w, rig, load, x.Rule, x.Grip.DecimalFractions);
         return new(Ratio.FromDecimalFractions(z), share is { } both ? Ratio.FromDecimalFractions(both) : null, Ratio.FromDecimalFractions(ideal));
     }
 }

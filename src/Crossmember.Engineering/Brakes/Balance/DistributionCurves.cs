@@ -9,17 +9,18 @@ internal static class DistributionCurves
 {
     private const string OverX = "front braking force over weight", OverY = "rear braking force over weight", Z = "deceleration in g", Use = "grip used";
     private const int Points = 37;
-    private const double From = 0.1, To = 1.0;
+    private const double From = 0.1, To = 1.0, Room = 1.15;
 
-    public static void Draw(Worksheet w, in Rig rig, in Loading load, string? rule)
+    /// <param name="mu">Grip of the road that the first lock is marked for.</param>
+    public static void Draw(Worksheet w, in Rig rig, in Loading load, string? rule, double mu)
     {
         var top = Math.Min(To, 0.98 * load.Behind / load.Height);
         if (top <= From) return;
-        Forces(w, rig, load, top);
+        Forces(w, rig, load, top, mu);
         Uses(w, rig, load, top, rule);
     }
 
-    private static void Forces(Worksheet w, in Rig rig, in Loading load, double top)
+    private static void Forces(Worksheet w, in Rig rig, in Loading load, double top, double mu)
     {
         List<double> idealX = [0], idealY = [0], x = [0], y = [0];
         for (var i = 1; i < Points; i++)
@@ -31,10 +32,17 @@ internal static class DistributionCurves
             x.Add(rig.FrontAt(line) / load.Weight);
             y.Add(rig.RearAt(line) / load.Weight);
         }
-        w.Curve(new("what the loads would take", OverX, "1", idealX, OverY, "1", idealY));
+        w.Curve(new("ideal", OverX, "1", idealX, OverY, "1", idealY));
         w.Curve(new("installed", OverX, "1", x, OverY, "1", y));
-        for (var tenth = 2; tenth <= 10; tenth += 2)
-            w.Curve(new(string.Create(CultureInfo.InvariantCulture, $"{tenth / 10.0:0.0} g"), OverX, "1", [0, tenth / 10.0], OverY, "1", [tenth / 10.0, 0]));
+        if (LockUp.On(mu, rig, load) is { Axle: not LocksFirst.Neither } first)
+            w.Curve(new(string.Create(CultureInfo.InvariantCulture, $"first lock at {mu:0.0#}"), OverX, "1", [rig.FrontAt(first.Pressure) / load.Weight], OverY, "1", [rig.RearAt(first.Pressure) / load.Weight]));
+        // Lines of equal deceleration only as far up as there is something to read.
+        var reach = Room * Math.Max(idealY.Max(), y.DefaultIfEmpty().Max());
+        for (var fifth = 1; fifth <= 5; fifth++)
+        {
+            double z = fifth / 5.0, up = Math.Min(z, reach);
+            w.Curve(new(string.Create(CultureInfo.InvariantCulture, $"{z:0.0} g"), OverX, "1", [z - up, z], OverY, "1", [up, 0]) { IsGuide = true });
+        }
     }
 
     private static void Uses(Worksheet w, in Rig rig, in Loading load, double top, string? rule)
@@ -51,7 +59,7 @@ internal static class DistributionCurves
         if (at.Count == 0) return;
         w.Curve(new("front", Z, "1", at, Use, "1", front));
         w.Curve(new("rear", Z, "1", at, Use, "1", rear));
-        w.Curve(new("both alike", Z, "1", [From, top], Use, "1", [From, top]));
+        w.Curve(new("both alike", Z, "1", [From, top], Use, "1", [From, top]) { IsGuide = true });
         if (rule is null) return;
         // Each limit as the rule draws it: the grip at most used over deceleration.
         if (AdhesionRule.DemandSlope(rule) is { } slope) w.Curve(new("limit, both axles", Z, "1", [0.1, 0.1 + (0.6 * slope)], Use, "1", [0.2, 0.8]));

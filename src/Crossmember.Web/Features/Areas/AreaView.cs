@@ -9,7 +9,7 @@ using Crossmember.Web.Features.Figures;
 namespace Crossmember.Web.Features.Areas;
 
 /// <summary>What one side, and the side it is compared with, say of one part of the engineering.</summary>
-/// <param name="prefixes">How the ids of its calculations begin.</param>
+/// <param name="prefixes">Ids of its calculations; with a full stop at the end: how they begin.</param>
 public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? against, params string[] prefixes)
 {
     public OpenBuild Open => open;
@@ -42,10 +42,15 @@ public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? a
     public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Charts(InstanceState state, MeasureSystem measure) =>
         [.. (SheetCurves.Of(Now, Then, state.Instance.Id, measure) ?? []).Select((chart, i) => (chart, new CurveFiles(Build.Id, state.Instance.Id, Now.Scenario, Then?.Scenario, measure, i + 1)))];
 
+    /// <summary>The curves of all instances of a calculation, together where they are drawn over the same axes.</summary>
+    public IReadOnlyList<(CurveChart Chart, CurveFiles Files)> Together(string calculation, MeasureSystem measure) =>
+        [.. (SheetCurves.Of(Now, Then, calculation, measure) ?? []).Select((chart, i) => (chart, new CurveFiles(Build.Id, calculation, Now.Scenario, Then?.Scenario, measure, i + 1)))];
+
     /// <summary>What its calculations lack, what lacks it most first.</summary>
     public IReadOnlyList<Lacking> Missing =>
     [
         .. from state in Instances(Now)
+           where IsAsked(state)
            from missing in Lacks(state)
            let pattern = Now.Plan.Catalogue.ParameterOf(state.Instance.Calculation.Id, missing.Input) is { } p ? Now.Plan.Catalogue.Table.All.FirstOrDefault(t => t.Text == Family(p)) : null
            group state.Instance.Calculation.About.Title by (What: pattern?.Meaning ?? state.Instance.Calculation.InputSpecs[state.Instance.Calculation.InputIndex(missing.Input)].About.Meaning,
@@ -57,8 +62,14 @@ public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? a
     /// <summary>An input that is a peak figure is asked for only where the curve it stands in for is not known.</summary>
     protected virtual bool StandsIn(InstanceState state, string input) => false;
 
+    /// <summary>Whether nothing of it waits, so that what it lacks matters to nobody.</summary>
+    protected virtual bool IsAnswered(InstanceState state) => state.Outcome.Outputs.All(o => !o.IsAbsent);
+
+    /// <summary>Whether what it lacks is asked for at all.</summary>
+    protected virtual bool IsAsked(InstanceState state) => true;
+
     protected IEnumerable<InstanceState> Instances(Sheet sheet) =>
-        sheet.Instances.OfType<InstanceState>().Where(i => prefixes.Any(p => i.Instance.Calculation.Id.StartsWith(p, StringComparison.Ordinal)));
+        sheet.Instances.OfType<InstanceState>().Where(i => prefixes.Any(p => p.EndsWith('.') ? i.Instance.Calculation.Id.StartsWith(p, StringComparison.Ordinal) : i.Instance.Calculation.Id == p));
 
     protected IEnumerable<string> Members(string set) => Now.Plan.Space.MembersIn(set).Where(m => Now.Alive[m]).Select(m => Now.Plan.Space.Member(m).Member);
 
@@ -68,7 +79,7 @@ public class AreaView(OpenBuild open, ShopFacts shop, string scenario, string? a
         var (calculation, outcome) = (state.Instance.Calculation, state.Outcome);
         bool Waited(MissingInput m) => calculation.About.Checks.Any(c => c.Needs.Contains(m.Input) && outcome.Findings.Any(f => f.Check == c.Id && f.Verdict == Verdict.Unknown));
         var needed = outcome.Missing.Where(m => !calculation.InputSpecs[calculation.InputIndex(m.Input)].Optional || Waited(m)).ToList();
-        return needed.Count > 0 || outcome.Outputs.All(o => !o.IsAbsent) ? needed : outcome.Missing.Where(m => !StandsIn(state, m.Input));
+        return needed.Count > 0 || IsAnswered(state) ? needed : outcome.Missing.Where(m => !StandsIn(state, m.Input));
     }
 
     /// <summary>A binding names a member or a star where the table names the set.</summary>

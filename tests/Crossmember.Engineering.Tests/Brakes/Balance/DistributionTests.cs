@@ -77,6 +77,6 @@ public class DistributionTests
     public void Both_pictures_are_drawn_with_the_rules_limit()
     {
         var curves = Door.Run("brakes.distribution", Sheet.Of("fixed", ("rule", "R13-N1")))["curves"]!.AsArray().Select(c => c!["name"]!.GetValue<string>()).ToList();
-        Assert.Superset(new HashSet<string> { "what the loads would take", "installed", "0.8 g", "front", "rear", "both alike", "limit, both axles", "limit, rear instead" }, curves.ToHashSet());
+        Assert.Superset(new HashSet<string> { "ideal", "installed", "0.8 g", "front", "rear", "both alike", "limit, both axles", "limit, rear instead" }, curves.ToHashSet());
     }
 }

@@ -1,0 +1,44 @@
+namespace Crossmember.Web.Features.Brakes;
+
+/// <summary>A part of the Brakes page: which calculations stand on it, and which of them draw.</summary>
+/// <param name="Path">Last part of its address; empty: the overview.</param>
+/// <param name="Drawn">Calculations whose curves stand on top.</param>
+/// <param name="Settings">Keys that the part rests on: shown with where they are from.</param>
+/// <param name="Calculations">What belongs to the part.</param>
+public sealed record BrakeArea(string Path, string Title, string Term, string Lead, IReadOnlyList<string> Drawn, IReadOnlyList<string> Settings, params string[] Calculations)
+{
+    /// <summary>Whether every loading is drawn in one picture until somebody picks one: a balance that is right for one may be wrong for the other.</summary>
+    public bool Together => Path == "balance";
+
+    public static IReadOnlyList<BrakeArea> All { get; } =
+    [
+        new("", "Overview", "the headline verdicts of the brakes",
+            "Which end locks first, how hard the leg must push, what is left when something fails, and whether they stay cool enough.", [],
+            ["brakes.rule", "duty.pedal-force", "duty.grip", "duty.parking-grade", "duty.hard-pressure", "duty.altitude", "brakes.booster.vacuum", "brakes.fluid.grade", "brakes.fluid.state"], "brakes."),
+        new("balance", "Balance", "brake-force distribution, adhesion utilisation, order of locking",
+            "How braking is shared between the axles, against the share that would use all of the grip. Above the ideal line the rear locks first, and a vehicle whose rear locks first turns round.",
+            ["brakes.distribution", "brakes.lock-order"], ["brakes.rule", "duty.grip", "brakes.valve.kind", "brakes.valve.knee", "brakes.valve.slope", "brakes.metering.pressure"],
+            "brakes.distribution", "brakes.adhesion", "brakes.lock-order", "brakes.best-valve", "brakes.valve-knee", "brakes.bias-bar", "brakes.axle-force"),
+        new("pedal", "Pedal", "line pressure, booster, deceleration and travel over pedal force",
+            "What a leg makes of it: pressure and deceleration over the force on the pedal, how far the pedal goes, and what a larger or smaller master cylinder would trade.",
+            ["brakes.pedal-line", "brakes.stop", "brakes.pedal-travel"], ["duty.pedal-force", "brakes.pedal.ratio", "brakes.pedal.efficiency", "brakes.pedal.floor-travel", "brakes.master.bore", "brakes.booster.kind", "brakes.booster.vacuum", "duty.altitude"],
+            "brakes.line-pressure", "brakes.pedal-line", "brakes.booster-reserve", "brakes.pedal-travel", "brakes.wheel-volume", "brakes.stop"),
+        new("failures", "Failures", "booster dead, one circuit lost",
+            "The same foot with the booster dead, the front circuit lost, the rear circuit lost, side by side.", ["brakes.stop"], ["brakes.rule", "duty.pedal-force", "duty.grip", "brakes.circuits", "brakes.valve.bypass"],
+            "brakes.failure", "brakes.layout"),
+        new("heat", "Heat", "temperatures in a stop, in repeated stops, on a descent, on a drive",
+            "What one stop, many stops and a long hill make of discs, drums and fluid.", ["brakes.drive-heat", "brakes.descent", "brakes.repeated-stops", "brakes.stop-heat"], ["brakes.fluid.grade", "brakes.fluid.state"],
+            "brakes.stop-heat", "brakes.repeated-stops", "brakes.descent", "brakes.drive-heat", "brakes.heat-store"),
+        new("parking", "Parking", "holding on a grade, both ways",
+            "Which hill the parking brake holds, facing up and facing down, by the hand and by the grip of its axle.", [], ["brakes.rule", "duty.parking-grade", "duty.grip", "brakes.parking.kind", "brakes.parking.lever-ratio", "brakes.parking.cable-efficiency"],
+            "brakes.parking"),
+        new("wheels", "Wheels", "torque and brake factor of every wheel",
+            "What each wheel makes of a pressure, and how much it changes when the lining does. Left and right should be alike.", [], ["brakes.disc-release", "brakes.drum-release", "brakes.residual.front", "brakes.residual.rear"],
+            "brakes.wheel-torque", "brakes.factor", "brakes.wheel-drag"),
+        new("gauge", "Gauge", "measured pressures and decelerations against the sheet",
+            "What gauges and the road said, against what the sheet expects. Print the gauge sheet, write the readings down, note them here.", ["brakes.gauge-check"],
+            ["brakes.gauge.front", "brakes.gauge.rear", "brakes.gauge.dead-front", "brakes.gauge.dead-rear", "brakes.gauge.deceleration", "brakes.gauge.mass", "brakes.test.speed", "brakes.test.distance"], "brakes.gauge-check", "brakes.road-test"),
+    ];
+
+    public static BrakeArea? Find(string? path) => All.FirstOrDefault(a => a.Path == (path ?? ""));
+}
