@@ -34,6 +34,8 @@ internal readonly record struct DrumReadings(
             return $"The cylinder's line would lie {1000 * Opening:0.#} mm from the hub's center and the anchor pin only {1000 * Anchor:0.#} mm: in a duo-servo brake the pin lies beyond the cylinder. Rule both again.";
         if (!Lined) return null;
         if (From >= To) return $"The lining would begin {Degrees(From):0.#} deg from the anchor and end at {Degrees(To):0.#} deg: read both ends again, round from the anchor.";
+        if (Kind == DrumKind.DuoServo && (To <= Math.PI / 2 || From >= Math.PI / 2))
+            return $"The lining would reach from {Degrees(From):0.#} to {Degrees(To):0.#} deg round from the anchor, all on one side of the hub's level, where a free shoe finds no hold: read both ends again.";
         return To > Math.PI ? $"The lining would reach {Degrees(To):0.#} deg round from its own anchor, onto the other shoe: read its end again." : null;
     }
 
