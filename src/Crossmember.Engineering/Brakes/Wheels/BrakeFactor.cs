@@ -19,7 +19,7 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
     Purpose = "What a brake makes of its piston's force: shoes that the drum drags into themselves brake two to four times as hard as they are pressed, and that much more unevenly when the lining is damp, hot or of another make.",
     Formula = "disc 2 mu; drum (T1 + T2) / (F r), leading shoe T = mu q M / (n - mu f), trailing mu q M / (n + mu f); duo-servo: the link hands the first shoe's force to the second",
     Validity = "Linings worn in over all of their length, drum round and stiff, both shoes alike. Without the lining's ends the idealised factor stands in, which takes all pressure at a right angle from the pivot and is "
-        + "some tenths off. A shoe that slides on its abutment, a soft drum and linings hard at one end shift it by as much again: a road test is better than any of it.",
+        + "a tenth to a quarter off (a duo-servo brake of 11 in with linings from 25 to 145 deg: 4.5 instead of 5.7 at 0.35). A shoe that slides on its abutment, a soft drum and linings hard at one end shift it by as much again: a road test is better than any of it.",
     Sources = ["Statics of a rigid shoe with Coulomb friction, derived (docs/derivations/drum-brakes.md)", "Integrals of the pivoted shoe: Shigley, Mechanical Engineering Design, ch. 16 (from memory)"],
     Checks =
     [

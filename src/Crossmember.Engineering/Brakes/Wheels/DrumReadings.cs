@@ -53,7 +53,7 @@ internal readonly record struct DrumReadings(
         var same = x.AnchorDistance is null || x.ActuatorDistance is null ? " anchor and wheel cylinder as far from the hub's center;" : "";
         var link = servo && x.LinkDistance is null ? " the link as far from it as the anchor;" : "";
         var idealised = lined ? "" : " all pressure at a right angle from the anchor, as the lining's ends were not measured;";
-        return same.Length + link.Length + idealised.Length == 0 ? null : $"Assumed:{same}{link}{idealised} the factor may be some tenths off.";
+        return same.Length + link.Length + idealised.Length == 0 ? null : $"Assumed:{same}{link}{idealised} the factor may be a quarter off.";
     }
 
     private static double Degrees(double radians) => radians * 180 / Math.PI;
