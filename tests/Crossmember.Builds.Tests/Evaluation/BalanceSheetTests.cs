@@ -1,4 +1,3 @@
-using Crossmember.Builds.Evaluation;
 using Crossmember.Engineering.Calculations;
 
 namespace Crossmember.Builds.Tests.Evaluation;
