@@ -5,7 +5,7 @@ using CsCheck;
 
 namespace Crossmember.Engineering.Tests.Quantities;
 
-/// <summary>Findings are worded once and read in two systems. Factors: 1 lb = 0.45359237 kg, 1 mile = 1609.344 m, 1 lbf = 4.4482216152605 N (NIST SP 811, 2008, appendix B).</summary>
+/// <summary>Findings are worded once and read in two systems. Factors: 1 lb = 0.45359237 kg, 1 mile = 1609.344 m, 1 lbf = 4.4482216152605 N, F = 1.8 C + 32 (NIST SP 811, 2008, appendix B).</summary>
 public class SentencesTests
 {
     [Theory]
@@ -16,6 +16,7 @@ public class SentencesTests
     [InlineData("Top speed 162 km/h, asked 65 mph.", "Top speed 101 mph, asked 65 mph.")]
     [InlineData("330 N m at the shaft.", "243 lbf ft at the shaft.")]
     [InlineData("The springs give 35.0 N/mm.", "The springs give 200 lbf/in.")]
+    [InlineData("It gets to 465 C at 20.4 km from here, -40 C at night, -10 C by day.", "It gets to 869 F at 12.7 mile from here, -40 F at night, 14 F by day.")]
     [InlineData("2714 rpm at 4.27:1, 6.79 % apart.", "2714 rpm at 4.27:1, 6.79 % apart.")]
     public void American_readers_read_their_own(string worded, string read) => Assert.Equal(read, Sentences.InMeasures(worded, MeasureSystem.UsCustomary));
 

@@ -61,7 +61,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
         [Input("speed on the grade", "km/h", MoreThan = 0, Low = 10, High = 120, Default = 60, Measure = HowToMeasureHeat.Speed)] Speed Speed,
         [Input("power that the engine holds back", "kW", AtLeast = 0, High = 100, Default = 0, Measure = HowToMeasureHeat.EnginePower)] Power EnginePower,
         [Input("rolling resistance as a share of weight", AtLeast = 0, High = 0.1, Default = 0.015, Measure = HowToMeasureHeat.Rolling)] Ratio RollingResistance,
-        [Input("drag area", "m2", AtLeast = 0, High = 6, Default = 0, Measure = HowToMeasureHeat.DragArea)] Area DragArea,
+        [Input("drag area; 0 leaves the air out", "m2", AtLeast = 0, High = 6, Default = 0, Measure = HowToMeasureHeat.DragArea)] Area DragArea,
         [Input("density of the air", "kg/m3", AtLeast = 0, Low = 0.7, High = 1.5, Default = 1.2, Measure = HowToMeasureHeat.AirDensity)] Density AirDensity,
         [Input("kind of brake", OneOf = [TwoAxles.Disc, TwoAxles.Drum], Measure = HowToMeasureHeat.Kind)] Members<string> Kind,
         [Input("mass of one rotor or drum", "kg", MoreThan = 0, Low = 2, High = 60, Measure = HowToMeasureHeat.HeatMass)] UnitsNet.Mass HeatMass,
