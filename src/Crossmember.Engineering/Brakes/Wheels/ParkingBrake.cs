@@ -127,7 +127,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
         var lever = Pull(x, w, F, brake); // N at the lever for each N along the grade
         var pull = lever * F;
         if (pull is { } p) Effort(x, w, p);
-        if (lever is { } each) Rule(x, w, hold, mu, each);
+        Rule(x, w, hold, mu, lever);
         return new(Force.FromNewtons(F), brake * F is { } T ? Torque.FromNewtonMeters(T) : null, Finite(up), Finite(down), Finite(steepUp), Finite(steepDown), pull is { } told ? Force.FromNewtons(told) : null);
     }
 
@@ -185,14 +185,15 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
     }
 
     /// <summary>Both the grade and the force that the picked rule asks; from memory, so that nothing fails by it.</summary>
-    private static void Rule(Inputs x, Worksheet w, in ParkingHold hold, double mu, double each)
+    private static void Rule(Inputs x, Worksheet w, in ParkingHold hold, double mu, double? lever)
     {
-        if (x.Rule is null || x.Operation is not { } by) return;
+        if (x.Rule is null) return;
         if (ParkingRule.Of(x.Rule) is not { } rule)
         {
             w.Answer("rule", Verdict.Pass, "No rule was picked: what binds a restored vehicle is where it is registered.");
             return;
         }
+        if (x.Operation is not { } by || lever is not { } each) return;
         double use = Math.Max(hold.Use(rule.Grade, true), hold.Use(rule.Grade, false)), wanted = each * hold.Force(rule.Grade), most = rule.Force(by);
         var slides = use > mu;
         w.Answer("rule", slides || wanted > most ? Verdict.Caution : Verdict.Pass,

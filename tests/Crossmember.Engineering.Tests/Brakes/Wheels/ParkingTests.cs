@@ -130,6 +130,9 @@ public class ParkingTests
     }
 
     [Fact]
+    public void No_rule_needs_nothing_more() => Assert.Equal("pass", Run("rear", 0.1, ""","rule":"none" """).Verdict("rule"));
+
+    [Fact]
     public void Without_a_parking_brake_nothing_holds()
     {
         var r = Run("none", 0.2);
