@@ -81,6 +81,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
+        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
         double m = x.Mass.Kilograms, v = x.Speed.MetersPerSecond, th = Math.Atan(x.Grade.DecimalFractions), f = x.RollingResistance.DecimalFractions; // kg, m/s, rad
         double air = x.AirTemperature.Kelvins, start = x.StartTemperature.Kelvins, store = x.HeatMass.Kilograms * GrayIron.SpecificHeat, t = x.Length.Meters / v;
         if (TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;

@@ -131,6 +131,7 @@ public sealed class DriveHeat() : Calculation<DriveHeat.Inputs, DriveHeat.Result
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
+        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
         if (DriveHeatSetup.Of(x) is not { } setup) return null;
         if (setup.Profile.Wrong() is { } wrong) return DriveHeatAnswer.Unknown(w, x, wrong);
         var run = setup.Begin();
