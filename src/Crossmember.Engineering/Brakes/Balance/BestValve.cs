@@ -132,8 +132,8 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
             : $"Without a rear valve the front wheels lock first everywhere (least margin {100 * plain:0} %). {advice}", 100 * plain, "%", AdhesionRule.Practice);
         if (fitted is not { } f) return;
         var better = needed && best.Margin > f + 0.1;
-        w.Answer("fitted", f < 0 ? Verdict.Caution : Verdict.Pass, $"{(none ? "Without a valve, as it stands," : "The fitted valve")} {(none ? "it" : "")} keeps a least margin of {100 * f:0} % over all conditions and roads."
-            + (f < 0 || better ? $" {advice}" : ""), 100 * f, "%", AdhesionRule.Practice);
+        w.Answer("fitted", f < 0 ? Verdict.Caution : Verdict.Pass, $"{(none ? "As it stands, without a valve," : "With the fitted valve")} the least margin over all conditions and roads is {100 * f:0} %."
+            + (!none && (f < 0 || better) ? $" {advice}" : ""), 100 * f, "%", AdhesionRule.Practice);
     }
 
     private static void Draw(Worksheet w, ReadOnlySpan<RoadCase> roads, in RearValve best, double low, double share)
