@@ -77,8 +77,8 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
         [Input("how the circuits are split", OneOf = [One, FrontRear, Diagonal], Measure = "follow the lines from the master cylinder: which wheels hang on which outlet")] string Circuits,
         [Input("kind of master cylinder; taken as one that feeds the circuits as they are split where nothing is said", OneOf = [SingleMaster, "tandem", "stepped", "twin"], Measure = "count its outlets: one bore with one outlet is single")]
         string? MasterKind,
-        [Input("line pressure at which the pedal or the stroke ends with the front circuit lost; no end where nothing is said", "MPa", AtLeast = 0, Measure = How.HowLost)] Pressure? FrontLostPressure,
-        [Input("line pressure at which the pedal or the stroke ends with the rear circuit lost; no end where nothing is said", "MPa", AtLeast = 0, Measure = How.HowLost)] Pressure? RearLostPressure,
+        [Input("line pressure in the rear circuit at which the pedal or the stroke ends with the front one lost; no end where nothing is said", "MPa", AtLeast = 0, Measure = How.HowLost)] Pressure? FrontLostPressure,
+        [Input("line pressure in the front circuit at which the pedal or the stroke ends with the rear one lost; no end where nothing is said", "MPa", AtLeast = 0, Measure = How.HowLost)] Pressure? RearLostPressure,
         [Input(How.Grip, MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = How.HowGrip)] Ratio Grip,
         [Input("pedal force at which the booster begins", "N", AtLeast = 0, Measure = How.HowPedal)] Force CutIn,
         [Input("line pressure just above it", "MPa", AtLeast = 0, Measure = How.HowPedal)] Pressure JumpIn,
@@ -101,8 +101,10 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
         var asked = new FailureAsked(x.Rule);
         var single = x.MasterKind == SingleMaster;
         var circuits = single ? One : x.Circuits;
+        var share = x.RearShare.DecimalFractions; // the rear circuit's own pressure is told; forces go by the front's
         var left = Left.Of(rig, load, pedal, asked.Force("assist-failed"), asked.Force("circuit-failed"), x.Grip.DecimalFractions, circuits, x.Bypass == "yes",
-            x.FrontLostPressure?.Pascals ?? double.PositiveInfinity, x.RearLostPressure?.Pascals ?? double.PositiveInfinity);
+            x.FrontLostPressure?.Pascals / share ?? double.PositiveInfinity, x.RearLostPressure?.Pascals ?? double.PositiveInfinity);
+        left = left with { FrontFloor = left.FrontFloor * share };
         w.Line("z booster dead", "F(p) / W, at most the first lock", $"{pedal.DeadPressure(asked.Force("assist-failed")) / 1e6} MPa", left.BoosterDead.Z, "1");
         if (circuits == Diagonal) w.Line("z half lost", "F(p) / (2 W), at most the first lock of half the wheels", $"{left.FrontLost.Brakes}", left.FrontLost.Z, "1");
         else if (circuits == FrontRear)

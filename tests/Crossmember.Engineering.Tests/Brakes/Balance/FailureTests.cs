@@ -51,7 +51,7 @@ public class FailureTests
         Assert.Equal("pass", r.Verdict("booster-dead"));
     }
 
-    // Derived: a diagonal split keeps half of both: (1833.7 x 8.911 + 789.4 x (5.394 - 0.4)) / 2 over the weight is 0.4924 g; half of the wheels on grip 0.8 lock first at 0.3599 g:
+    // Derived: a diagonal split keeps half of both: (1833.7 x 8.911 + 789.4 x (5.394 - 0.4)) / 2 over the weight is 0.4924 g; half of the wheels on grip 0.8 lock first at 0.3181 g (5.508 MPa, 5050 + 1501 N):
     // front use 2 Ff' / Nf with the load moved by the deceleration that half makes.
     [Fact]
     public void A_diagonal_split_keeps_half_of_both_and_pulls()
@@ -61,7 +61,7 @@ public class FailureTests
         Assert.Equal(0.4924, half, 0.00006);
         Assert.Contains("the brakes would make 0.49 g", r.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.True(r.Number("frontLost") / 9.80665 < half - 0.01); // the road ends it first
-        Lost("fixed", "no", ("circuits", "diagonal"), ("grip", "0.8")).Gives("frontLost", 0.3599 * 9.80665, 0.001);
+        Lost("fixed", "no", ("circuits", "diagonal"), ("grip", "0.8")).Gives("frontLost", 0.3181 * 9.80665, 0.001);
         // Second method: a march of the pressure with wheel loads by hand.
         double line = 0, z = 0;
         for (; line < 8.911; line += 0.0005)
@@ -107,6 +107,10 @@ public class FailureTests
         r.Gives("rearLost", 1833.7 * 2 / 2100, 0.0003);
         Assert.Equal("caution", r.Verdict("rear-lost"));
         Assert.Contains("at 2.0 MPa: more leg makes no more", r.Finding("rear-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        // On a bar the rear circuit has 0.8 of the front's pressure; what ends it is told in its own.
+        var bar = Lost("none", "no", ("rearShare", "0.8"), ("frontLostPressure", "2 MPa"));
+        bar.Gives("frontLost", 789.4 * 1.6 / 2100, 0.0003);
+        Assert.Contains("at 2.0 MPa", bar.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
         var nothing = Lost("none", "no", ("frontLostPressure", "0.4 MPa"), ("rule", "none"));
         Assert.Equal("fail", nothing.Verdict("front-lost"));
         Assert.Equal(Lost("none", "no").Number("frontLost"), Lost("none", "no", ("frontLostPressure", "12 MPa")).Number("frontLost"));
