@@ -16,6 +16,8 @@ public class SentencesTests
     [InlineData("Top speed 162 km/h, asked 65 mph.", "Top speed 101 mph, asked 65 mph.")]
     [InlineData("330 N m at the shaft.", "243 lbf ft at the shaft.")]
     [InlineData("The springs give 35.0 N/mm.", "The springs give 200 lbf/in.")]
+    [InlineData("It stands after 79 m of 80.5 m allowed, at 5.1 m/s2.", "It stands after 259 ft of 264 ft allowed, at 5.1 m/s2.")]
+    [InlineData("6 km down the grade bring them to 476 C, from -40 C.", "3.73 mile down the grade bring them to 889 F, from -40 F.")]
     [InlineData("2714 rpm at 4.27:1, 6.79 % apart.", "2714 rpm at 4.27:1, 6.79 % apart.")]
     public void American_readers_read_their_own(string worded, string read) => Assert.Equal(read, Sentences.InMeasures(worded, MeasureSystem.UsCustomary));
 
