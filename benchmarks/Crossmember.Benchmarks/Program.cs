@@ -22,4 +22,9 @@ if (args is ["check"])
     DemoCheck.Look();
     return;
 }
+if (args is ["brakes"])
+{
+    BrakeChain.Look();
+    return;
+}
 BenchmarkSwitcher.FromAssembly(typeof(RippleBenchmarks).Assembly).Run(args);

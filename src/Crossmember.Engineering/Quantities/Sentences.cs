@@ -12,7 +12,7 @@ public static partial class Sentences
 {
     private const int FewestFigures = 3;
 
-    [GeneratedRegex(@"(?<![\w.,-])(?<sign>[+-]?)(?<number>\d+(?:\.\d+)?) (?<unit>kg|mm|km/h|kN|N/mm|N m|N|kW|MPa|m/s|lbf ft|lbf|lb|mph|psi|hp|ft|km|m|C)(?![\w/·])", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"(?<![\w.,-])(?<sign>[+-]?)(?<number>\d+(?:\.\d+)?) (?<unit>kg|mm|km/h|km|kN|N/mm|N m|N|kW|MPa|m/s|lbf ft|lbf|lb|mph|psi|hp|ft|C)(?![\w/·])", RegexOptions.ExplicitCapture)]
     private static partial Regex Quantities();
 
     /// <param name="exact">Numbers that the sentence was made from, each with its unit's code: where a figure in it is one of them rounded, the exact one is turned, so that nothing is rounded twice.</param>
@@ -24,18 +24,12 @@ public static partial class Sentences
         var written = double.Parse(number, CultureInfo.InvariantCulture);
         var decimals = number.Contains('.', StringComparison.Ordinal) ? number.Length - number.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
         var meant = exact.FirstOrDefault(e => e.Value is { } v && e.Unit == unit.Code && Math.Abs(Math.Abs(v) - written) <= 0.5000001 * Math.Pow(10, -decimals)).Value;
-        if (unit.Dimension == Dimension.Temperature) return Temperature(meant ?? (found.Groups["sign"].Value == "-" ? -written : written), unit, system);
-        var si = unit.ToSi(Math.Abs(meant ?? written));
+        // A temperature has its own zero in each system, so that its sign is part of the number.
+        var below = unit.Dimension == Dimension.Temperature && found.Groups["sign"].Value == "-";
+        var si = unit.ToSi(Math.Abs(meant ?? written) * (below ? -1 : 1));
         var own = CustomaryUnits.For(si, unit.Dimension, system);
-        return $"{found.Groups["sign"].Value}{Rounded(own.FromSi(si), Math.Max(FewestFigures, number.TrimStart('0', '.').Count(char.IsDigit)))} {own.Code}";
+        return $"{(below ? "" : found.Groups["sign"].Value)}{Rounded(own.FromSi(si), Math.Max(FewestFigures, number.TrimStart('0', '.').Count(char.IsDigit)))} {own.Code}";
     });
-
-    /// <summary>A thermometer has no figures to keep: whole degrees, the sign turned with them.</summary>
-    private static string Temperature(double degrees, Unit unit, MeasureSystem system)
-    {
-        var own = CustomaryUnits.For(unit.ToSi(degrees), unit.Dimension, system);
-        return $"{Math.Round(own.FromSi(unit.ToSi(degrees))).ToString("0", CultureInfo.InvariantCulture)} {own.Code}";
-    }
 
     private static string Rounded(double value, int figures)
     {

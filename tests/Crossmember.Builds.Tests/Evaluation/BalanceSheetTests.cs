@@ -1,4 +1,3 @@
-using Crossmember.Builds.Evaluation;
 using Crossmember.Engineering.Calculations;
 
 namespace Crossmember.Builds.Tests.Evaluation;
@@ -12,10 +11,10 @@ public sealed class BalanceSheetTests
           "brakes.pedal.cut-in":"22.556 N","brakes.pedal.jump-in":"0.67 MPa","brakes.pedal.knee":"172.932 N","brakes.pedal.knee-pressure":"6.4129 MPa","brakes.pedal.plain-pressure":"3.3975 MPa",
           "brakes.pedal.dead-loss":"0.38286 MPa"}}]}
         ,{"id":"valve","parent":"vehicle","title":"Valve","options":[
-          {"id":"as-found","parameters":{"brakes.valve.kind":"none"}},
-          {"id":"fixed","class":"upgrade","originality":0,"parameters":{"brakes.valve.kind":"fixed","brakes.valve.knee":"3 MPa","brakes.valve.slope":"0.3"}},
-          {"id":"ungauged","class":"upgrade","originality":0,"parameters":{"brakes.valve.kind":"fixed"}},
-          {"id":"sensing","class":"upgrade","originality":0,"parameters":{"brakes.valve.kind":"load-sensing","brakes.valve.knee":"2 MPa","brakes.valve.heavy-knee":"6 MPa","brakes.valve.light-load":"800 kg",
+          {"id":"as-found","masses":[],"parameters":{"brakes.valve.kind":"none"}},
+          {"id":"fixed","class":"upgrade","originality":0,"masses":[],"parameters":{"brakes.valve.kind":"fixed","brakes.valve.knee":"3 MPa","brakes.valve.slope":"0.3"}},
+          {"id":"ungauged","class":"upgrade","originality":0,"masses":[],"parameters":{"brakes.valve.kind":"fixed"}},
+          {"id":"sensing","class":"upgrade","originality":0,"masses":[],"parameters":{"brakes.valve.kind":"load-sensing","brakes.valve.knee":"2 MPa","brakes.valve.heavy-knee":"6 MPa","brakes.valve.light-load":"800 kg",
             "brakes.valve.heavy-load":"1400 kg","brakes.valve.slope":"0.3"}}]}
         """;
 

@@ -70,7 +70,7 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
         [Input(How.RearForce, "N", MoreThan = 0, High = 60000, Measure = How.Forces)] Force RearForce,
         [Input(How.RearThreshold, "MPa", AtLeast = 0, High = 2, Measure = How.Thresholds)] Pressure RearThreshold,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
-        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Default = 1, Measure = How.HowRearShare)] Ratio RearShare,
         [Input("total mass in each condition", "kg", MoreThan = 0, Measure = How.HowTotal)] Members<UnitsNet.Mass> Totals,
         [Input("center of gravity behind the front axle in each condition", "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Members<Length> CentersX,
         [Input("height of the center of gravity in each condition", "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Members<Length> Heights,
@@ -90,7 +90,7 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
     {
         var n = x.Totals.Items.Count;
         if (x.CentersX.Items.Count != n || x.Heights.Items.Count != n || n > 64) return null;
-        var share = x.RearShare?.DecimalFractions ?? 1; // knees are told in the rear circuit's own pressure, the search goes by the front's
+        var share = x.RearShare.DecimalFractions; // knees are told in the rear circuit's own pressure, the search goes by the front's
         AxleForce front = Given.Axle(x.FrontForce, x.FrontThreshold), rear = Given.Axle(x.RearForce, x.RearThreshold).Seen(share);
         Span<RoadCase> roads = new RoadCase[n * Roads];
         for (var c = 0; c < n; c++)
@@ -132,8 +132,8 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
             : $"Without a rear valve the front wheels lock first everywhere (least margin {100 * plain:0} %). {advice}", 100 * plain, "%", AdhesionRule.Practice);
         if (fitted is not { } f) return;
         var better = needed && best.Margin > f + 0.1;
-        w.Answer("fitted", f < 0 ? Verdict.Caution : Verdict.Pass, $"{(none ? "Without a valve, as it stands," : "The fitted valve")} {(none ? "it" : "")} keeps a least margin of {100 * f:0} % over all conditions and roads."
-            + (f < 0 || better ? $" {advice}" : ""), 100 * f, "%", AdhesionRule.Practice);
+        w.Answer("fitted", f < 0 ? Verdict.Caution : Verdict.Pass, $"{(none ? "As it stands, without a valve," : "With the fitted valve")} the least margin over all conditions and roads is {100 * f:0} %."
+            + (!none && (f < 0 || better) ? $" {advice}" : ""), 100 * f, "%", AdhesionRule.Practice);
     }
 
     private static void Draw(Worksheet w, ReadOnlySpan<RoadCase> roads, in RearValve best, double low, double share)

@@ -31,7 +31,7 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
     ],
     Trends =
     [
-        new("plainPressure", "boosterDead", '+', 1, 4), new("deadLoss", "boosterDead", '-', 0, 2), new("total", "rearLost", '-', 3000, 5000), new("rearForce", "frontLost", '+', 3000, 7000),
+        new("plainPressure", "boosterDead", '+', 1, 4), new("deadLoss", "boosterDead", '-', 0, 2), new("total", "rearLost", '-', 3300, 5000), new("rearForce", "frontLost", '+', 3000, 7000),
         new("valveKnee", "frontLost", '+', 1, 5), new("valveSlope", "frontLost", '+', 0.1, 0.8), new("rearThreshold", "frontLost", '-', 0.1, 1), new("frontForce", "rearLost", '+', 3000, 5000),
     ],
     NoTrends =
@@ -67,7 +67,7 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
         [Input(How.Slope, AtLeast = 0, High = 1, Measure = How.HowSlope)] Ratio? ValveSlope,
         [Input("whether the rear valve opens when the front circuit is lost; taken as no where nothing is said", OneOf = ["yes", "no"], Measure = "read the valve's papers")] string? Bypass,
         [Input(How.Metering, "MPa", AtLeast = 0, High = 2, Default = 0, Measure = How.HowMetering)] Pressure Metering,
-        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Measure = How.HowRearShare)] Ratio? RearShare,
+        [Input(How.RearShare, MoreThan = 0, Low = 0.2, High = 3, Default = 1, Measure = How.HowRearShare)] Ratio RearShare,
         [Input(How.Total, "kg", MoreThan = 0, Measure = How.HowTotal)] UnitsNet.Mass Total,
         [Input(How.CenterX, "m", MoreThan = 0, Low = 0.3, High = 6, Measure = How.HowCenter)] Length CenterX,
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
@@ -97,8 +97,12 @@ public sealed class Failure() : Calculation<Failure.Inputs, Failure.Result>(new(
         var asked = new FailureAsked(x.Rule, x.BuildUp.Seconds);
         var left = Left.Of(rig, load, pedal, asked.Force("assist-failed"), asked.Force("circuit-failed"), x.Grip.DecimalFractions, x.Circuits, x.Bypass == "yes");
         w.Line("z booster dead", "F(p) / W, at most the first lock", $"{pedal.DeadPressure(asked.Force("assist-failed")) / 1e6} MPa", left.BoosterDead.Z, "1");
-        w.Line("z front lost", "Fr(p) / W, at most mu a / (L + mu h)", $"{left.FrontLost.Brakes}, {load.RearOnly(x.Grip.DecimalFractions)}", left.FrontLost.Z, "1");
-        w.Line("z rear lost", "Ff(p) / W, at most mu b / (L - mu h)", $"{left.RearLost.Brakes}, {load.FrontOnly(x.Grip.DecimalFractions)}", left.RearLost.Z, "1");
+        if (x.Circuits == Diagonal) w.Line("z half lost", "F(p) / (2 W), at most the first lock of half the wheels", $"{left.FrontLost.Brakes}", left.FrontLost.Z, "1");
+        else if (x.Circuits == FrontRear)
+        {
+            w.Line("z front lost", "Fr(p) / W, at most mu a / (L + mu h)", $"{left.FrontLost.Brakes}, {load.RearOnly(x.Grip.DecimalFractions)}", left.FrontLost.Z, "1");
+            w.Line("z rear lost", "Ff(p) / W, at most mu b / (L - mu h)", $"{left.RearLost.Brakes}, {load.FrontOnly(x.Grip.DecimalFractions)}", left.RearLost.Z, "1");
+        }
         FailureFindings.Answer(w, asked, left, x.Circuits, pedal.Boosted, x.Valve != How.NoValve && x.Bypass != "yes");
         return new(Of(left.BoosterDead), Of(left.FrontLost), Of(left.RearLost));
     }

@@ -15,6 +15,9 @@ internal readonly record struct FailureAsked(string Rule, double BuildUp)
     /// <summary>N of pedal.</summary>
     public double Force(string test) => Row(test)?.MostForce ?? StopAsked.UsualForce;
 
+    public string Law(BrakeRule? row) => row is not null ? $" {BrakeRule.LocalLaw}" : Rule == BrakeRule.None ? ""
+        : $" What the rule itself asks here could not be read: a quarter of g is common practice. {BrakeRule.LocalLaw}";
+
     /// <summary>m/s2.</summary>
     public double Least(string test) => Row(test)?.Demand(BuildUp) ?? Usual;
 }
@@ -24,14 +27,17 @@ internal static class FailureFindings
 {
     private const string NothingLeft = "All four wheels hang on one circuit: one leak anywhere and the pedal goes to the floor with nothing left but the parking brake.";
 
+    private const string ByNature = "one circuit: by its nature";
+
     public static void Answer(Worksheet w, in FailureAsked asked, in Left left, string circuits, bool boosted, bool valveActs)
     {
         if (boosted) Case(w, "booster-dead", "With the booster dead", "assist-failed", asked, left.BoosterDead, "");
         else w.Answer("booster-dead", Verdict.Pass, "There is no booster to fail.");
         if (circuits == Failure.One)
         {
-            foreach (var check in (ReadOnlySpan<string>)["front-lost", "rear-lost", "hose"])
-                w.Answer(check, Verdict.Fail, NothingLeft, check == "hose" ? null : 0, check == "hose" ? null : "m/s2", "one circuit: by its nature");
+            w.Answer("front-lost", Verdict.Fail, "One circuit for all four wheels: a leak at the front takes the rear brakes with it.", 0, "m/s2", ByNature);
+            w.Answer("rear-lost", Verdict.Fail, "One circuit for all four wheels: a leak at the rear takes the front brakes with it.", 0, "m/s2", ByNature);
+            w.Answer("hose", Verdict.Fail, NothingLeft, source: ByNature);
             return;
         }
         var diagonal = circuits == Failure.Diagonal;
@@ -40,7 +46,7 @@ internal static class FailureFindings
             "circuit-failed", asked, left.FrontLost, aside);
         Case(w, "rear-lost", diagonal ? "With the other half lost" : "With the rear circuit lost", "circuit-failed", asked, left.RearLost, aside);
         var least = Math.Min(left.FrontLost.Z, left.RearLost.Z);
-        w.Answer("hose", Verdict.Pass, diagonal ? $"A burst hose takes the half it hangs on: {least:0.00} g is left."
+        w.Answer("hose", least * Loading.Gravity < asked.Least("circuit-failed") ? Verdict.Caution : Verdict.Pass, diagonal ? $"A burst hose takes the half it hangs on: {least:0.00} g is left."
             : $"A burst hose takes its own end: {left.FrontLost.Z:0.00} g is left when it is a front one, {left.RearLost.Z:0.00} g when it is a rear one.", least, "1", "circuits split");
     }
 
@@ -50,7 +56,7 @@ internal static class FailureFindings
         double d = left.Z * Loading.Gravity, least = asked.Least(test), force = asked.Force(test);
         var cap = left.Capped ? $", all that the road takes (the brakes would make {left.Brakes:0.00} g)" : "";
         w.AtLeast(check, d, least, "m/s2",
-            $"{lost}, {force:0} N on the pedal {(d > 0 ? $"make {left.Z:0.00} g{cap}{aside}" : "make nothing at all")}; {least / Loading.Gravity:0.00} g is asked.{(row is null ? "" : $" {BrakeRule.LocalLaw}")}",
+            $"{lost}, {force:0} N on the pedal {(d > 0 ? $"make {left.Z:0.00} g{cap}{aside}" : "make nothing at all")}; {least / Loading.Gravity:0.00} g is asked.{asked.Law(row)}",
             row?.Source ?? AdhesionRule.Practice, beyond: row is { Published: true } ? Verdict.Fail : Verdict.Caution);
     }
 }

@@ -8,9 +8,8 @@ internal static class Given
 {
     public static AxleForce Axle(Force atReference, Pressure threshold) => new(atReference.Newtons / AxleForce.ReferencePressure, threshold.Pascals);
 
-    /// <param name="rearShare">Pressure of the rear circuit over that of the front, 1 where nothing is said: forces are then told over the front's.</param>
-    public static Rig Rig(in AxleForce front, in AxleForce rear, in Valves valves, Ratio? rearShare) =>
-        rearShare is { } share ? new Rig(front, rear, valves).RearSeen(share.DecimalFractions) : new(front, rear, valves);
+    /// <param name="rearShare">Pressure of the rear circuit over that of the front: forces are then told over the front's.</param>
+    public static Rig Rig(in AxleForce front, in AxleForce rear, in Valves valves, Ratio rearShare) => new Rig(front, rear, valves).RearSeen(rearShare.DecimalFractions);
 
     /// <summary>Null where there is a valve and it is not known where it begins, or how it goes on.</summary>
     public static Valves? Valves(string kind, Pressure? knee, Ratio? slope, Pressure metering) =>

@@ -9,7 +9,7 @@ internal static class HowToMeasureBalance
         Metering = "line pressure below which a metering valve holds the front brakes off", Total = "total mass", CenterX = "center of gravity behind the front axle",
         Height = "height of the center of gravity over the ground", Wheelbase = "wheelbase", Rule = "rule that the brakes are held against", Grip = "grip of the tires on the road as a share of their load";
 
-    public const string RearShare = "pressure of the rear circuit over that of the front; 1 where nothing is said", HowRearShare = "comes from the master cylinder; other than 1 only with two cylinders on a bar";
+    public const string RearShare = "pressure of the rear circuit over that of the front", HowRearShare = "comes from the master cylinder; other than 1 only with two cylinders on a bar";
 
     public const string Forces = "comes from the brakes of its wheels: bores, radii and friction", Thresholds = "gauge at the bleeder: the pressure at which a jacked wheel starts to drag; about 0.4 MPa for drums",
         ValveKind = "look for a valve in the line to the rear axle and for a rod or spring from it to the axle; none where there is none",

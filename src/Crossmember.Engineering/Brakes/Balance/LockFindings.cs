@@ -30,10 +30,10 @@ internal static class LockFindings
             if (at.Efficiency(road) - EfficiencyAsked(road) is var m && m < margin) (margin, on) = (m, road);
         }
         var leg = pedal is { } f ? $", with {f:0} N on the pedal" : "";
-        var here = string.Create(CultureInfo.InvariantCulture, $"On a road with grip {mu:0.0#} the {(given.Axle == LocksFirst.Both ? "front and rear" : Name(given.Axle))} wheels lock first, at {given.Deceleration:0.00} g and {given.Pressure / 1e6:0.0#} MPa{leg}");
+        var here = string.Create(CultureInfo.InvariantCulture, $"On a road with grip {mu:0.0#} the {(given.Axle == LocksFirst.Both ? "front and rear wheels lock together" : $"{Name(given.Axle)} wheels lock first")}, at {given.Deceleration:0.00} g and {given.Pressure / 1e6:0.0#} MPa{leg}");
         var roads = lowest == highest ? $"with grip {lowest:0.0#}" : $"with grip from {lowest:0.0#} to {highest:0.0#}";
         w.Answer("front-first", double.IsNaN(lowest) ? Verdict.Pass : Verdict.Caution,
-            double.IsNaN(lowest) ? $"{here}; so do the front ones on every other road looked at."
+            double.IsNaN(lowest) ? $"{here}; on no road looked at are the rear ones first."
             : given.Axle == LocksFirst.Rear ? $"{here}: a vehicle whose rear wheels lock first swaps ends. It does so on roads {roads}."
             : $"{here}; but on roads {roads} the rear ones do: a vehicle whose rear wheels lock first swaps ends.", given.Pressure / 1e6, "MPa", "common practice, no source");
         var asked = EfficiencyAsked(on);

@@ -15,7 +15,7 @@ internal readonly record struct StopAsked(BrakeRule? Row, double Speed, double D
         return new(row, row?.Speed ?? UsualSpeed, row?.Demand(buildUp) ?? braking * Chain.Loading.Gravity, row?.MostForce ?? UsualForce);
     }
 
-    private string Law => Row is null ? "" : $" {BrakeRule.LocalLaw}";
+    private string Law => Row is null ? "" : Row.Rule == BrakeRule.Truck105 ? $" That is the rule's early form: its rows for light trucks could not be read. {BrakeRule.LocalLaw}" : $" {BrakeRule.LocalLaw}";
 
     private string Source => Row?.Source ?? AdhesionRule.Practice;
 

@@ -43,9 +43,10 @@ public readonly record struct BrakeNodes(
     public static BrakeNodes Alone(double store, Airflow air) => new(store, 1, 1, 1, 0, 0, 0, air, 0, 0, 0, 1);
 
     /// <summary>The fastest rate at which any store settles, 1/s: no step may be long against it.</summary>
-    public double Fastest(double speed)
+    /// <param name="hottest">Temperature of the iron at the most, K: what is hotter radiates faster.</param>
+    public double Fastest(double speed, double hottest)
     {
-        double wind = Wind(speed), hot = 4 * Radiating * GrayIron.Spent * GrayIron.Spent * GrayIron.Spent;
+        double wind = Wind(speed), hot = 4 * Radiating * hottest * hottest * hottest;
         var rotor = (Air.At(speed) + ToLining + ToHub + hot) / Rotor;
         return Math.Max(Math.Max(rotor, (ToLining + ToFluid) / Lining), Math.Max((ToFluid + (FluidToAir * wind)) / Fluid, (ToHub + (HubToAir * wind)) / Hub));
     }

@@ -61,7 +61,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
         [Input("speed on the grade", "km/h", MoreThan = 0, Low = 10, High = 120, Default = 60, Measure = HowToMeasureHeat.Speed)] Speed Speed,
         [Input("power that the engine holds back", "kW", AtLeast = 0, High = 100, Default = 0, Measure = HowToMeasureHeat.EnginePower)] Power EnginePower,
         [Input("rolling resistance as a share of weight", AtLeast = 0, High = 0.1, Default = 0.015, Measure = HowToMeasureHeat.Rolling)] Ratio RollingResistance,
-        [Input("drag area", "m2", AtLeast = 0, High = 6, Default = 0, Measure = HowToMeasureHeat.DragArea)] Area DragArea,
+        [Input("drag area; 0 leaves the air out", "m2", AtLeast = 0, High = 6, Default = 0, Measure = HowToMeasureHeat.DragArea)] Area DragArea,
         [Input("density of the air", "kg/m3", AtLeast = 0, Low = 0.7, High = 1.5, Default = 1.2, Measure = HowToMeasureHeat.AirDensity)] Density AirDensity,
         [Input("kind of brake", OneOf = [TwoAxles.Disc, TwoAxles.Drum], Measure = HowToMeasureHeat.Kind)] Members<string> Kind,
         [Input("mass of one rotor or drum", "kg", MoreThan = 0, Low = 2, High = 60, Measure = HowToMeasureHeat.HeatMass)] UnitsNet.Mass HeatMass,
@@ -81,6 +81,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
+        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
         double m = x.Mass.Kilograms, v = x.Speed.MetersPerSecond, th = Math.Atan(x.Grade.DecimalFractions), f = x.RollingResistance.DecimalFractions; // kg, m/s, rad
         double air = x.AirTemperature.Kelvins, start = x.StartTemperature.Kelvins, store = x.HeatMass.Kilograms * GrayIron.SpecificHeat, t = x.Length.Meters / v;
         if (TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;

@@ -94,7 +94,7 @@ public sealed class DriveHeat() : Calculation<DriveHeat.Inputs, DriveHeat.Result
         [Input("deceleration as a share of g", MoreThan = 0, High = 1.2, Default = 0.6, Measure = HowToMeasureHeat.Braking)] Ratio Deceleration,
         [Input("mass with what turns over mass", AtLeast = 1, High = 2, Default = 1.04, Measure = HowToMeasureHeat.Rotating)] Ratio RotatingFactor,
         [Input("rolling resistance as a share of weight", AtLeast = 0, High = 0.1, Default = 0.015, Measure = HowToMeasureHeat.Rolling)] Ratio RollingResistance,
-        [Input("drag area", "m2", AtLeast = 0, High = 6, Default = 0, Measure = HowToMeasureHeat.DragArea)] Area DragArea,
+        [Input("drag area; 0 leaves the air out", "m2", AtLeast = 0, High = 6, Default = 0, Measure = HowToMeasureHeat.DragArea)] Area DragArea,
         [Input("density of the air", "kg/m3", AtLeast = 0, Low = 0.7, High = 1.5, Default = 1.2, Measure = HowToMeasureHeat.AirDensity)] Density AirDensity,
         [Input("temperature of the brakes before", "C", Low = -40, High = 500, Default = 80, Measure = HowToMeasureHeat.Start)] Temperature StartTemperature,
         [Input("temperature of the air", "C", Low = -40, High = 60, Default = 25, Measure = HowToMeasureHeat.Air)] Temperature AirTemperature,
@@ -131,6 +131,7 @@ public sealed class DriveHeat() : Calculation<DriveHeat.Inputs, DriveHeat.Result
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
+        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
         if (DriveHeatSetup.Of(x) is not { } setup) return null;
         if (setup.Profile.Wrong() is { } wrong) return DriveHeatAnswer.Unknown(w, x, wrong);
         var run = setup.Begin();

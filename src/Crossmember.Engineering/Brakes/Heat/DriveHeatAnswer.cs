@@ -7,11 +7,19 @@ namespace Crossmember.Engineering.Brakes.Heat;
 /// <summary>What a drive's temperatures mean, in words and verdicts.</summary>
 internal static class DriveHeatAnswer
 {
-    private const double Zero = 273.15, IronWatch = 600, FluidMargin = 20;
+    private const double Zero = 273.15, IronWatch = 600;
+
+    /// <summary>How far off a rise reckoned beforehand may be, over itself: common practice, no source. Nothing passes that this would carry over its limit.</summary>
+    private const double Doubt = 1.0 / 3;
 
     public static DriveHeat.Result Of(Worksheet w, DriveHeat.Inputs x, DriveHeatSetup setup, HeatRun run)
     {
         var p = run.Peaks;
+        if (setup.Profile.Speeds is null)
+        {
+            var down = setup.Profile.Down(setup.Vehicle);
+            w.Line("P", "v (m g sin th - f m g cos th - rho CdA v^2 / 2) - engine", $"at {down.Speed} m/s on {setup.Profile.Grade}", down.PowerAt(down.Speed) / 1000, "kW");
+        }
         w.Line("Q", "sum of P dt", $"over {run.Time / 60} min", run.HeatPut / 1000, "kJ");
         w.Line("T front", "highest of the iron", $"{setup.Front.Rotor} J/K, {setup.Front.Air.AtSpeed} W/K at 40 mph", p.FrontRotor - Zero, "C");
         w.Line("T rear", "highest of the iron", $"{setup.Rear.Rotor} J/K, {setup.Rear.Air.AtSpeed} W/K at 40 mph", p.RearRotor - Zero, "C");
@@ -44,11 +52,13 @@ internal static class DriveHeatAnswer
         if (x.FluidGrade is not { } grade) return;
         var (dry, wet) = FluidGrade.Boils(grade);
         var (axle, at) = p.FrontFluid >= p.RearFluid ? (Front, p.FrontFluid) : (Rear, p.RearFluid);
+        var watch = (wet + (Doubt * x.AirTemperature.Kelvins)) / (1 + Doubt) - Zero;
+        var near = at - Zero > watch && at <= wet ? " That is nearer than such a reckoning is good for: take a probe, or a fluid that boils later." : "";
         var old = x.FluidState == DriveHeat.FluidNew ? $" New out of the can it boils from {dry - Zero:0} C, but it draws water from the first day." : "";
         var silicone = grade == FluidGrade.Dot5 ? " Water that gets into silicone fluid gathers and boils at 100 C." : "";
         w.AtMost("fluid", at - Zero, wet - Zero, "C",
-            $"The fluid at the {axle} pistons gets to {at - Zero:0} C, standing afterward included; {grade} with water in it may boil from {wet - Zero:0} C.{old}{silicone}",
-            FluidGrade.Source, watch: wet - Zero - FluidMargin, beyond: Verdict.Caution);
+            $"The fluid at the {axle} pistons gets to {at - Zero:0} C, standing afterward included; {grade} with water in it may boil from {wet - Zero:0} C.{near}{old}{silicone}",
+            FluidGrade.Source, watch: watch, beyond: Verdict.Caution);
     }
 
     /// <summary>The same reason to every check.</summary>
@@ -65,7 +75,7 @@ internal static class DriveHeatAnswer
     public static DriveHeat.Result? Stopped(Worksheet w, DriveHeat.Inputs x, HeatRun run)
     {
         if (run.Helpless) return Unknown(w, x, "No line pressure brakes as hard as this drive asks for: look at the braking forces of the axles.");
-        if (run.TooFine) return Unknown(w, x, "A rotor, drum or lining so light follows every moment of the drive: look at the masses and areas.");
+        if (run.TooFine) return Unknown(w, x, "The iron or lining is too light, or the drive too long, to be followed: look at masses, areas and lengths.");
         var front = run.Now(0) > GrayIron.Spent;
         var at = Math.Max(run.Now(0), run.Now(4)) - Zero;
         w.AtMost("iron", double.IsFinite(at) ? at : GrayIron.Spent, GrayIron.SpentCelsius, "C",

@@ -17,6 +17,7 @@ internal readonly record struct DriveProfile(
     /// <summary>What is wrong with the figures, as a sentence; null where they can be driven.</summary>
     public string? Wrong()
     {
+        if (Speeds is null && Heights is not null) return "Heights were recorded but no speed over the same way: record both, or neither.";
         if (Speeds is null) return To >= From ? "The stops end no slower than they begin: look at both speeds."
             : (From - To) / Deceleration >= Interval ? "The stops follow each other faster than they can be driven: look at the time between them." : null;
         for (var i = 0; i < Speeds.Points.Count; i++)
@@ -32,10 +33,12 @@ internal readonly record struct DriveProfile(
     public bool Drive(HeatRun run, in Driven vehicle, List<HeatPoint>? log) =>
         (Speeds is null ? GradeThenStops(run, vehicle, log) : Recorded(run, vehicle, log)) && run.Drive(Stretch.Stand(Soak), log);
 
+    /// <summary>The grade at its steady speed.</summary>
+    public Stretch Down(in Driven vehicle) => vehicle.Lasting(Length / Speed, Speed, Speed, Math.Sin(Math.Atan(Grade)));
+
     private bool GradeThenStops(HeatRun run, in Driven vehicle, List<HeatPoint>? log)
     {
-        var down = vehicle.Lasting(Length / Speed, Speed, Speed, Math.Sin(Math.Atan(Grade)));
-        if (!run.Drive(down, log)) return false;
+        if (!run.Drive(Down(vehicle), log)) return false;
         var slowing = (From - To) / Deceleration;
         // The gear holds nothing in a hard stop.
         Stretch stop = vehicle.Lasting(slowing, From, To, 0) with { Engine = 0 }, again = vehicle.Lasting(Interval - slowing, To, From, 0);

@@ -26,7 +26,8 @@ internal static class FadeAnswer
 
     public static Rig Hot(in Rig rig, HeatRun run) => rig with
     {
-        Front = rig.Front with { PerPascal = rig.Front.PerPascal * run.FrontTorque }, Rear = rig.Rear with { PerPascal = rig.Rear.PerPascal * run.RearTorque },
+        Front = rig.Front with { PerPascal = rig.Front.PerPascal * run.FrontTorque },
+        Rear = rig.Rear with { PerPascal = rig.Rear.PerPascal * run.RearTorque },
     };
 
     public static void Tell(Worksheet w, DriveHeat.Inputs x, DriveHeatSetup setup, HeatRun run, in HotPedal pedal)
@@ -72,6 +73,9 @@ internal static class FadeAnswer
 
     private static string Named(LocksFirst axle) => axle switch
     {
-        LocksFirst.Front => "the front axle", LocksFirst.Rear => "the rear axle", LocksFirst.Both => "both axles", _ => "neither axle",
+        LocksFirst.Front => "the front axle",
+        LocksFirst.Rear => "the rear axle",
+        LocksFirst.Both => "both axles",
+        _ => "neither axle",
     };
 }

@@ -13,7 +13,8 @@ public sealed class HeatRun
     /// <summary>Four temperatures in front, four behind, heat shed, heat put in.</summary>
     private const int Shed = 8, Put = 9, States = 10;
 
-    private const double Longest = 0.15; // of the fastest store's time
+    private const double Longest = 0.15, Hotter = 150; // of the fastest store's time; K that a stretch may add, as far as the length of steps goes
+    private const double Sampled = 15; // s: peaks are looked for at the ends of steps
     private const int MostSteps = 20_000, LeastBraking = 4;
 
     private readonly double[] _y = new double[States], _z = new double[States], _k1 = new double[States], _k2 = new double[States], _k3 = new double[States], _k4 = new double[States];
@@ -72,8 +73,9 @@ public sealed class HeatRun
     public bool Drive(in Stretch road, List<HeatPoint>? log = null)
     {
         _road = road;
-        var fastest = Math.Max(_front.Fastest(Math.Max(road.Speed, road.SpeedAt(road.Duration))), _rear.Fastest(Math.Max(road.Speed, road.SpeedAt(road.Duration))));
-        var count = Math.Ceiling(road.Duration * fastest / Longest);
+        var speed = Math.Max(road.Speed, road.SpeedAt(road.Duration));
+        var fastest = Math.Max(_front.Fastest(speed, _y[0] + Hotter), _rear.Fastest(speed, _y[4] + Hotter));
+        var count = Math.Ceiling(road.Duration * Math.Max(fastest / Longest, 1 / Sampled));
         if (!(count + _steps <= MostSteps)) TooFine = true;
         if (TooFine) return false;
         var n = Math.Max(road.Brakes ? LeastBraking : 1, (int)count);
@@ -120,7 +122,10 @@ public sealed class HeatRun
     /// <summary>What the front axle takes of a force while both linings are as hot as they are.</summary>
     private double FrontShare(double force, double front, double rear)
     {
-        double f = _rig.Front.PerPascal * _frontFade.Torque(front), r = _rig.Rear.PerPascal * _rearFade.Torque(rear);
+        double f = _rig.Front.PerPascal * _frontFade.Torque(front), r = _rig.Rear.PerPascal * _rearFade.Torque(rear), f0 = _rig.Front.Threshold, r0 = _rig.Rear.Threshold;
+        // Both axles braking and no valve at work, as nearly always: one straight line.
+        var straight = (force + (f * f0) + (r * r0)) / (f + r);
+        if (straight >= f0 && straight >= r0 && straight <= _rig.Valves.Knee && straight >= 2 * _rig.Valves.Metering) return f * (straight - f0) / force;
         var hot = _rig with { Front = _rig.Front with { PerPascal = f }, Rear = _rig.Rear with { PerPascal = r } };
         if (hot.Pressure(force) is { } line && hot.TotalAt(line) is > 0 and var all) return hot.FrontAt(line) / all;
         Helpless = true;

@@ -78,6 +78,7 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
+        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
         double m = x.Mass.Kilograms, k = x.RotatingFactor.DecimalFractions, from = x.From.MetersPerSecond, to = x.To.MetersPerSecond, n = x.Count.DecimalFractions;
         double air = x.AirTemperature.Kelvins, start = x.StartTemperature.Kelvins, store = x.HeatMass.Kilograms * GrayIron.SpecificHeat, t = x.Interval.Seconds;
         if (to >= from || TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;

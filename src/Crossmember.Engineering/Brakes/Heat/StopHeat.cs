@@ -70,6 +70,7 @@ public sealed class StopHeat() : Calculation<StopHeat.Inputs, StopHeat.Result>(n
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
+        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
         double m = x.Mass.Kilograms, k = x.RotatingFactor.DecimalFractions, v = x.Speed.MetersPerSecond, a = x.Deceleration.DecimalFractions * Stretch.Gravity; // kg, m/s, m/s2
         if (TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         if (TwoAxles.Share(rig, m * a, x.Axle == TwoAxles.Front) is not { } share) return null;

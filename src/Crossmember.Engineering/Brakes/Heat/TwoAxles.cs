@@ -30,6 +30,12 @@ internal static class TwoAxles
         return new(Of(ff, tf, 1), Of(fr, tr, seen), valves);
     }
 
+    /// <summary>Says so where a valve is half known and so left out.</summary>
+    public static void TellOfValve(Worksheet w, Pressure? knee, Ratio? slope)
+    {
+        if (knee is null != slope is null) w.Caution($"The {(knee is null ? "knee" : "slope")} of the rear valve is not known: the shares of the axles are reckoned without a valve.");
+    }
+
     private static AxleForce Of(Force force, Pressure threshold, double seen) => new(force.Newtons * seen / AxleForce.ReferencePressure, threshold.Pascals / seen);
 
     /// <summary>Share of a braking force that one axle gives; null where no pressure brakes so hard.</summary>

@@ -22,7 +22,7 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
     Checks = [new("one-stroke", null, "Is one full application still helped with the engine dead?", "vacuum", "diaphragm", "shellVolume", "stroke")],
     Trends =
     [
-        new("shellVolume", "firstAssist", '+', 2000, 8000), new("reservoirVolume", "secondAssist", '+', 0, 8000), new("vacuum", "firstAssist", '+', 20, 45), new("stroke", "secondAssist", '-', 8, 30),
+        new("shellVolume", "firstAssist", '+', 2000, 8000), new("reservoirVolume", "secondAssist", '+', 0, 8000), new("vacuum", "firstAssist", '+', 25, 45), new("stroke", "secondAssist", '-', 8, 30),
         new("efficiency", "secondAssist", '+', 0.7, 1),
     ],
     NoTrends =

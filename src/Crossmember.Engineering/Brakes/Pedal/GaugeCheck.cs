@@ -49,9 +49,9 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
 {
     public sealed record Inputs(
         [Input("pedal force at which the booster begins", "N", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Force CutIn,
-        [Input("line pressure just above it", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure JumpIn,
+        [Input("line pressure at the booster's jump-in", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure JumpIn,
         [Input("pedal force at which the booster runs out; 0 without one", "N", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Force Knee,
-        [Input("line pressure there", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure KneePressure,
+        [Input("line pressure at the booster's run-out", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure KneePressure,
         [Input("line pressure at 100 lb by the leg alone", "MPa", MoreThan = 0, Measure = HowToMeasurePedal.LineKey)] Pressure PlainPressure,
         [Input("line pressure that a dead booster's spring takes", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure DeadLoss,
         [Input("pressure of the rear circuit over that of the front; 1 where nothing is said", MoreThan = 0, Measure = HowToMeasurePedal.LineKey)] Ratio? RearShare,
@@ -113,7 +113,7 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
         }
         var stated = new GaugeStated(x.PedalEfficiency.DecimalFractions, x.PedalRatio?.DecimalFractions, x.Bore?.Meters, x.Vacuum?.Pascals);
         var kept = GaugeVerdict.Explaining(GaugeCauses.Fit(readings, model, stated, stopped), readings.Length);
-        w.Answer("readings", Verdict.Caution, $"{readings.Length - within} of {readings.Length} readings are off what the brakes as stated should give. {GaugeVerdict.Told(kept, readings.Length)}");
+        w.Answer("readings", Verdict.Caution, $"{readings.Length - within} of {readings.Length} readings {(readings.Length - within == 1 ? "is" : "are")} off what the brakes as stated should give. {GaugeVerdict.Told(kept, readings.Length)}");
         if (kept.Count == 0) return Told(readings.Length, within, gap, null, null, null);
         return Told(readings.Length, within, gap, kept[0].Within, GaugeVerdict.Names(kept), kept.TrueForAll(c => c.Family == kept[0].Family) ? kept[0].Value : null);
     }

@@ -8,7 +8,7 @@ namespace Crossmember.Engineering.Brakes.Pedal;
 /// </remarks>
 internal static class GaugeFit
 {
-    private const int Grid = 36, Sections = 24;
+    private const int Grid = 24, Sections = 18;
     private const double Most = 9, Golden = 0.618_033_988_749_894_8, Fine = 0.1;
 
     public static double Cost(ReadOnlySpan<GaugeReading> readings, in GaugeModel model)
@@ -42,6 +42,8 @@ internal static class GaugeFit
         }
         var near = Section(readings, model, change, Math.Max(from, best - step), Math.Min(to, best + step), false);
         if (Gaps(readings, change(model, near)) < least) best = near;
+        // Far from explaining even half of the readings there is nothing to refine.
+        if (2 * Within(readings, change(model, best)) < readings.Length) return (best, Cost(readings, change(model, best)));
         var fine = Section(readings, model, change, Math.Max(from, best - (Fine * step)), Math.Min(to, best + (Fine * step)), true);
         double atBest = Cost(readings, change(model, best)), atFine = Cost(readings, change(model, fine));
         return atFine < atBest ? (fine, atFine) : (best, atBest);

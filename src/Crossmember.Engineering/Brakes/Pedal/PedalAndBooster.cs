@@ -64,7 +64,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         [Input("efficiency of pedal and linkage", MoreThan = 0, Low = 0.3, High = 1, Default = 0.9, Measure = HowToMeasurePedal.Efficiency)] Ratio PedalEfficiency,
         [Input("efficiency of the master cylinder", MoreThan = 0, Low = 0.5, High = 1, Default = 0.97, Measure = HowToMeasurePedal.MasterEfficiency)] Ratio MasterEfficiency,
         [Input("kind of the master cylinder; one bore where nothing is said", OneOf = ["single", "tandem", "stepped", "twin"], Measure = HowToMeasurePedal.MasterKind)] string? MasterKind,
-        [Input("bore of the master cylinder, where stepped its small end", "mm", MoreThan = 0, Low = 10, High = 60, Measure = HowToMeasurePedal.MasterBore)] Length? MasterBore,
+        [Input("bore of the master cylinder (the small one where it is stepped)", "mm", MoreThan = 0, Low = 10, High = 60, Measure = HowToMeasurePedal.MasterBore)] Length? MasterBore,
         [Input("large bore of a stepped master cylinder", "mm", MoreThan = 0, Measure = HowToMeasurePedal.MasterBore)] Length? LargeBore,
         [Input("bore of the front one of two cylinders", "mm", MoreThan = 0, Low = 10, High = 60, Measure = HowToMeasurePedal.TwinBore)] Length? FrontBore,
         [Input("bore of the rear one of two cylinders", "mm", MoreThan = 0, Low = 10, High = 60, Measure = HowToMeasurePedal.TwinBore)] Length? RearBore,
@@ -168,12 +168,13 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         double air = Atmosphere.At(x.VacuumAltitude.Meters), left = Atmosphere.Vacuum(measured.Pascals, x.VacuumAltitude.Meters, x.DutyAltitude.Meters);
         if (measured.Pascals > air)
         {
-            w.Answer("vacuum", Verdict.Fail, $"A vacuum of {measured.Kilopascals:0} kPa cannot be: the air at {x.VacuumAltitude.Meters:0} m presses with {air / 1e3:0} kPa only. Read the gauge again.");
+            w.Answer("vacuum", Verdict.Fail, $"A vacuum of {measured.Kilopascals:0} kPa cannot be: the air at {x.VacuumAltitude.Feet:0} ft presses with {air / 1e3:0} kPa only. Read the gauge again.");
             return null;
         }
         w.Line("dp", "vacuum - air there + air here", $"{measured.Kilopascals} - {air / 1e3} + {Atmosphere.At(x.DutyAltitude.Meters) / 1e3}", left / 1e3, "kPa");
-        w.AtLeast("vacuum", left / 1e3, LeastVacuum / 1e3, "kPa", left <= 0 ? $"No vacuum is left at {x.DutyAltitude.Meters:0} m: the booster is dead there."
-            : $"{left / 1e3:0} kPa ({left / 3386.389:0.#} inHg) of vacuum at {x.DutyAltitude.Meters:0} m; boosters are built for 54 kPa (16 inHg) and more. A long cam or a worn engine wants a reservoir or a pump.",
+        w.AtLeast("vacuum", left / 1e3, LeastVacuum / 1e3, "kPa", left <= 0 ? $"No vacuum is left at {x.DutyAltitude.Feet:0} ft: the booster is dead there."
+            : $"{left / 1e3:0} kPa ({left / 3386.389:0.#} inHg) of vacuum at {x.DutyAltitude.Feet:0} ft; boosters are built for 54 kPa (16 inHg) and more."
+            + (left < LeastVacuum ? " A long cam or a worn engine wants a reservoir or a pump." : ""),
             "common practice, no source", beyond: Verdict.Caution);
         return left;
     }

@@ -69,7 +69,7 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
     public sealed record Inputs(
         [Input("pedal ratio", MoreThan = 0, Low = 2, High = 10, Measure = HowToMeasurePedal.Ratio)] Ratio PedalRatio,
         [Input("kind of the master cylinder; tandem where nothing is said", OneOf = ["single", "tandem", "stepped", "twin"], Measure = HowToMeasurePedal.MasterKind)] string? MasterKind,
-        [Input("bore of the master cylinder, where stepped its small end", "mm", MoreThan = 0, Low = 10, High = 60, Measure = HowToMeasurePedal.MasterBore)] Length? MasterBore,
+        [Input("bore of the master cylinder (the small one where it is stepped)", "mm", MoreThan = 0, Low = 10, High = 60, Measure = HowToMeasurePedal.MasterBore)] Length? MasterBore,
         [Input("large bore of a stepped master cylinder", "mm", MoreThan = 0, Measure = HowToMeasurePedal.MasterBore)] Length? LargeBore,
         [Input("bore of the front one of two cylinders", "mm", MoreThan = 0, Measure = HowToMeasurePedal.TwinBore)] Length? FrontBore,
         [Input("bore of the rear one of two cylinders", "mm", MoreThan = 0, Measure = HowToMeasurePedal.TwinBore)] Length? RearBore,
@@ -91,16 +91,16 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
         [Input("fluid under pressure in all; 250 cm3 where nothing is said", "cm3", AtLeast = 0, High = 2000, Measure = "measure what runs out when it is drained, less the reservoir")] Volume? FluidVolume,
         [Input("stiffness of the fluid", "GPa", MoreThan = 0, Low = 0.1, High = 2.3, Default = 1.8, Measure = "bleed it well and take 1.8")] Pressure Stiffness,
         [Input("way of the push rod before both pistons close their ports", "mm", AtLeast = 0, High = 12, Default = 3, Measure = HowTakeUp)] Length TakeUp,
-        [Input("free play at the pad; not counted where nothing is said", "mm", AtLeast = 0, High = 60, Measure = HowToMeasurePedal.FreePlay)] Length? FreePlay,
+        [Input("free play at the pad", "mm", AtLeast = 0, High = 60, Measure = HowToMeasurePedal.FreePlay)] Length? FreePlay,
         [Input("way of the pad to the floor", "mm", MoreThan = 0, Low = 50, High = 300, Measure = HowToMeasurePedal.FloorTravel)] Length? FloorTravel,
         [Input("stroke of the master cylinder", "mm", MoreThan = 0, Measure = HowToMeasurePedal.MasterStroke)] Length? MasterStroke,
         [Input("stroke of the front circuit's chamber", "mm", MoreThan = 0, Measure = HowToMeasurePedal.ChamberStroke)] Length? FrontStroke,
         [Input("stroke of the rear circuit's chamber", "mm", MoreThan = 0, Measure = HowToMeasurePedal.ChamberStroke)] Length? RearStroke,
         [Input("pressure of a hard stop", "MPa", MoreThan = 0, Low = 1, High = 20, Default = 6.9, Measure = HowToMeasurePedal.HardPressure)] Pressure HardPressure,
         [Input("pedal force at which the booster begins", "N", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Force? CutIn,
-        [Input("line pressure just above it", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? JumpIn,
+        [Input("line pressure at the booster's jump-in", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? JumpIn,
         [Input("pedal force at which the booster runs out", "N", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Force? Knee,
-        [Input("line pressure there", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? KneePressure,
+        [Input("line pressure at the booster's run-out", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? KneePressure,
         [Input("line pressure at 100 lb by the leg alone", "MPa", MoreThan = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? PlainPressure,
         [Input("line pressure that a dead booster's spring takes", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? DeadLoss);
 

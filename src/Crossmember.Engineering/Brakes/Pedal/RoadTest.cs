@@ -61,7 +61,7 @@ public sealed class RoadTest() : Calculation<RoadTest.Inputs, RoadTest.Result>(n
         var whole = x.WholeDistance is { } s ? Stop.Deceleration(v, s.Meters, tr, tb) : null;
         if (se <= sb)
         {
-            w.Answer("distance", Verdict.Fail, $"0.1 of the speed cannot come at {se:0.0} m, before 0.8 of it at {sb:0.0} m: read the trace again.");
+            w.Answer("distance", Verdict.Fail, $"0.1 of the speed cannot come at {x.EndDistance.Feet:0} ft, before 0.8 of it at {x.BeginDistance.Feet:0} ft: read the trace again.");
             return new(null, null, null, Told(whole));
         }
         var d = Stop.MeanDeveloped(From * v, To * v, se - sb);
@@ -77,12 +77,12 @@ public sealed class RoadTest() : Calculation<RoadTest.Inputs, RoadTest.Result>(n
         if (x.WholeDistance is not { } measured) return;
         if (whole is not { } mean || distance is not { } s)
         {
-            w.Answer("distance", Verdict.Caution, $"{measured.Meters:0.0} m from {x.Speed.KilometersPerHour:0} km/h is shorter than delay and build-up alone allow: read again where the pedal was touched.");
+            w.Answer("distance", Verdict.Caution, $"{measured.Feet:0} ft from {x.Speed.KilometersPerHour:0} km/h is shorter than delay and build-up alone allow: read again where the pedal was touched.");
             return;
         }
         var off = (measured.Meters / s) - 1;
-        w.Answer("distance", Math.Abs(off) > Agree ? Verdict.Caution : Verdict.Pass, $"{d:0.00} m/s2 between 0.8 and 0.1 of {x.Speed.KilometersPerHour:0} km/h means {s:0.0} m; measured {measured.Meters:0.0} m, which is {mean:0.00} m/s2."
-            + (Math.Abs(off) > Agree ? " They differ by more than a tenth: a late pedal, a locked wheel, a slope or a wrong speed." : ""), measured.Meters, "m", "common practice, no source");
+        w.Answer("distance", Math.Abs(off) > Agree ? Verdict.Caution : Verdict.Pass, $"{d / Chain.Loading.Gravity:0.00} g between 0.8 and 0.1 of {x.Speed.KilometersPerHour:0} km/h means {Length.FromMeters(s).Feet:0} ft; measured {measured.Feet:0} ft, which is {mean / Chain.Loading.Gravity:0.00} g."
+            + (Math.Abs(off) > Agree ? " They differ by more than a tenth: a late pedal, a locked wheel, a slope or a wrong speed." : ""), measured.Feet, "ft", "common practice, no source");
     }
 
     private static Acceleration? Told(double? d) => d is { } a ? Acceleration.FromMetersPerSecondSquared(a) : null;

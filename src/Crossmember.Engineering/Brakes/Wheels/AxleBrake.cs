@@ -19,7 +19,7 @@ public sealed class AxleBrake() : Calculation<AxleBrake.Inputs, AxleBrake.Result
     Purpose = "What both wheels of an axle hold back with at the road, what larger tires take of it, and whether one side brakes harder than the other.",
     Formula = "F = (T left + T right) / R at 1000 psi over the threshold; pull = (larger - smaller) / mean",
     Validity = "Tires not slipping, brakes at rest temperature. On the loaded radius: a tire a tenth larger takes a tenth of the force.",
-    Sources = ["Statics", "5 % between the sides, and a sensitivity of 3: common practice, no source"],
+    Sources = ["Statics", "5 % and 0.1 MPa between the sides, and a sensitivity of 3: common practice, no source"],
     Checks =
     [
         new("sides", Sense.AtMost, "Do both wheels of the axle brake alike?"),
@@ -40,6 +40,9 @@ public sealed class AxleBrake() : Calculation<AxleBrake.Inputs, AxleBrake.Result
 
     /// <summary>Percent of torque for a percent of friction. Common practice, no source.</summary>
     private const double Lively = 3;
+
+    /// <summary>Pa between the thresholds of both sides. Common practice, no source.</summary>
+    private const double Late = 0.1e6;
 
     private const string Practice = "common practice, no source";
 
@@ -64,12 +67,20 @@ public sealed class AxleBrake() : Calculation<AxleBrake.Inputs, AxleBrake.Result
             if (T > most) (most, harder) = (T, side);
             (sum, least) = (sum + T, Math.Min(least, T));
         }
-        foreach (var (_, p) in x.Thresholds.Items) begins += p.Pascals / x.Thresholds.Items.Count;
+        var (first, last) = (double.PositiveInfinity, 0.0); // Pa
+        foreach (var (_, p) in x.Thresholds.Items)
+        {
+            begins += p.Pascals / x.Thresholds.Items.Count;
+            (first, last) = (Math.Min(first, p.Pascals), Math.Max(last, p.Pascals));
+        }
         double F = sum / R, pull = 100 * (most - least) * x.Torques.Items.Count / sum;
         w.Line("F", "(T left + T right) / R", $"{sum} / {R}", F, "N");
         w.Line("pull", "(larger - smaller) / mean", $"({most} - {least}) / {sum / x.Torques.Items.Count}", pull, "%");
-        w.AtMost("sides", pull, Bearable, "%", pull < 0.05 ? "Both sides brake alike."
-            : $"The {harder} wheel brakes {pull:0.#} % harder: {(pull > Bearable ? "it pulls to that side. Both wheels want the same cylinders, shoes and linings" : "hardly felt")}.", Practice, beyond: Verdict.Caution);
+        if (last - first > Late && pull <= Bearable)
+            w.Answer("sides", Verdict.Caution, $"One wheel begins at {first / 1e6:0.00} MPa and the other at {last / 1e6:0.00} MPa: it pulls at a light touch. Springs, adjustment or a sticking piston.", pull, "%", Practice);
+        else
+            w.AtMost("sides", pull, Bearable, "%", pull < 0.05 ? "Both sides brake alike."
+                : $"The {harder} wheel brakes {pull:0.#} % harder: {(pull > Bearable ? "it pulls to that side. Both wheels want the same cylinders, shoes and linings" : "hardly felt")}.", Practice, beyond: Verdict.Caution);
         if (x.Sensitivities is { } own)
         {
             foreach (var (_, s) in own.Items) lively = Math.Max(lively, s.DecimalFractions);

@@ -73,7 +73,7 @@ public sealed class BrakeLayout() : Calculation<BrakeLayout.Inputs, BrakeLayout.
     {
         Kinds front = Kinds.Of(x.Kinds, "front"), rear = Kinds.Of(x.Kinds, "rear");
         w.Answer("alike", front.Mixed || rear.Mixed ? Verdict.Fail : Verdict.Pass, front.Mixed || rear.Mixed
-            ? $"A disc on one side and a drum on the other at the {(front.Mixed ? "front" : "rear")}: it pulls at every stop. Look again, or change one." : $"{front.Told} in front and {rear.Told} behind, both sides alike.", source: "statics");
+            ? $"A disc on one side and a drum on the other at the {(front.Mixed ? "front" : "rear")}: it pulls at every stop. Look again, or change one." : $"Both sides alike: {front.Told} in front, {rear.Told} behind.", source: "statics");
         var left = Circuits(x, w);
         if (x.ResidualFront is { } f) Residual(w, "residual-front", "front", f.Megapascals, front);
         if (x.ResidualRear is { } r) Residual(w, "residual-rear", "rear", r.Megapascals, rear);
@@ -105,8 +105,8 @@ public sealed class BrakeLayout() : Calculation<BrakeLayout.Inputs, BrakeLayout.
         {
             { Discs: true } when held * 1e6 > DiscsBear => (Verdict.Fail,
                 $"{held:0.000} MPa is held in the {end} line, as for drums: discs have no springs and drag until they boil. Take the valve out of that outlet."),
-            { Discs: true } => (Verdict.Pass, $"{held:0.000} MPa in the {end} line lets discs go."),
-            _ when held * 1e6 < KeepsCups => (Verdict.Caution, $"{held:0.000} MPa in the {end} line: drums with plain cups want about 0.07 MPa, or they draw air and weep. With cup expanders none is right."),
+            { Discs: true } => (Verdict.Pass, held > 0 ? $"{held:0.000} MPa held in the {end} line lets discs go." : $"Nothing is held in the {end} line: discs let go."),
+            _ when held * 1e6 < KeepsCups => (Verdict.Caution, $"{(held > 0 ? $"Only {held:0.000} MPa is" : "Nothing is")} held in the {end} line: drums with plain cups want about 0.07 MPa, or they draw air and weep. With cup expanders none is right."),
             _ => (Verdict.Pass, $"{held:0.000} MPa in the {end} line keeps the cups of drums tight."),
         };
         w.Answer(check, verdict, text, held, "MPa", Practice);

@@ -16,6 +16,8 @@ public readonly record struct Drum(DrumKind Kind, double Radius, double Arm, dou
 {
     private const double Step = 1e-4;
 
+    private const int MostSteps = 60;
+
     /// <summary>Not a number from <see cref="Locks"/> on.</summary>
     public double Factor(double friction) => Kind switch
     {
@@ -25,12 +27,14 @@ public readonly record struct Drum(DrumKind Kind, double Radius, double Arm, dou
     };
 
     /// <summary>Rolling backward two leading shoes trail; the others only swap roles.</summary>
-    public double Reverse(double friction) => Kind == DrumKind.TwoLeading ? 2 * Shoe.Trailing(Arm, friction) / Radius : Factor(friction);
+    /// <param name="forward">The factor rolling forward.</param>
+    public double Reverse(double friction, double forward) => Kind == DrumKind.TwoLeading ? 2 * Shoe.Trailing(Arm, friction) / Radius : forward;
 
     /// <summary>How many percent of torque a percent of friction moves.</summary>
-    public double Sensitivity(double friction)
+    /// <param name="here">The factor at that friction.</param>
+    public double Sensitivity(double friction, double here)
     {
-        double here = Factor(friction), up = Factor(friction * (1 + Step)), down = Factor(friction * (1 - Step));
+        double up = Factor(friction * (1 + Step)), down = Factor(friction * (1 - Step));
         return double.IsNaN(up) ? Math.Log(here / down) / -Math.Log(1 - Step) : Math.Log(up / down) / Math.Log((1 + Step) / (1 - Step));
     }
 
@@ -38,15 +42,21 @@ public readonly record struct Drum(DrumKind Kind, double Radius, double Arm, dou
     public double Locks()
     {
         if (Kind != DrumKind.DuoServo) return Shoe.Locks;
-        double low = 0, high = Shoe.Locks;
-        if (!double.IsNaN(First.Under(high).Torque)) return high;
-        for (var i = 0; i < 60; i++)
+        // The first shoe's own limit, or the second's if that comes first; by false position, since what is left falls almost straight.
+        double low = First.Catches, high = Math.Min(Shoe.Locks, First.Slides), atLow = First.Left(low), atHigh = First.Left(high);
+        if (atHigh > 0) return high;
+        if (double.IsNaN(atHigh)) atHigh = -atLow;
+        var (at, side) = (high, 0);
+        for (var i = 0; i < MostSteps && high - low > 1e-10 * high; i++)
         {
-            var middle = (low + high) / 2;
-            if (double.IsNaN(First.Under(middle).Torque)) high = middle;
-            else low = middle;
+            at = ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
+            if (!(at > low && at < high)) at = (low + high) / 2;
+            var left = First.Left(at);
+            if (Math.Abs(left) < 1e-11 * First.Radius) break;
+            if (left > 0) (low, atLow, atHigh, side) = (at, left, side > 0 ? atHigh / 2 : atHigh, 1);
+            else (high, atHigh, atLow, side) = (at, double.IsNaN(left) ? -atLow : left, side < 0 ? atLow / 2 : atLow, -1);
         }
-        return high;
+        return at;
     }
 
     /// <summary>Factor of a duo-servo brake and its parts, per newton of the cylinder: torque of the first shoe, force in the link, torque of the second shoe, N m and N.</summary>

@@ -34,6 +34,8 @@ internal readonly record struct DrumReadings(
             return $"The cylinder's line would lie {1000 * Opening:0.#} mm from the hub's center and the anchor pin only {1000 * Anchor:0.#} mm: in a duo-servo brake the pin lies beyond the cylinder. Rule both again.";
         if (!Lined) return null;
         if (From >= To) return $"The lining would begin {Degrees(From):0.#} deg from the anchor and end at {Degrees(To):0.#} deg: read both ends again, round from the anchor.";
+        if (Kind == DrumKind.DuoServo && (To <= Math.PI / 2 || From >= Math.PI / 2))
+            return $"The lining would reach from {Degrees(From):0.#} to {Degrees(To):0.#} deg round from the anchor, all on one side of the hub's level, where a free shoe finds no hold: read both ends again.";
         return To > Math.PI ? $"The lining would reach {Degrees(To):0.#} deg round from its own anchor, onto the other shoe: read its end again." : null;
     }
 
@@ -51,7 +53,7 @@ internal readonly record struct DrumReadings(
         var same = x.AnchorDistance is null || x.ActuatorDistance is null ? " anchor and wheel cylinder as far from the hub's center;" : "";
         var link = servo && x.LinkDistance is null ? " the link as far from it as the anchor;" : "";
         var idealised = lined ? "" : " all pressure at a right angle from the anchor, as the lining's ends were not measured;";
-        return same.Length + link.Length + idealised.Length == 0 ? null : $"Assumed:{same}{link}{idealised} the factor may be some tenths off.";
+        return same.Length + link.Length + idealised.Length == 0 ? null : $"Assumed:{same}{link}{idealised} the factor may be a quarter off.";
     }
 
     private static double Degrees(double radians) => radians * 180 / Math.PI;

@@ -18,6 +18,19 @@ public readonly record struct LinkedShoe(double Radius, double Opening, double L
     /// <summary>A level pull of one at the middle of the lining, whatever the friction: the idealised factors.</summary>
     public static LinkedShoe Short(double radius, double opening, double link) => new(radius, opening, link, 0, 0);
 
+    /// <summary>Friction from which on the lining finds no hold: pressure and friction together cannot pull level.</summary>
+    public double Slides => High <= Low ? double.PositiveInfinity : Low < 0 ? Math.Tan(-Math.Max(Low, -1.57)) : 0;
+
+    /// <summary>Friction up to which a lining that lies all below the level finds no hold either.</summary>
+    public double Catches => High < 0 && High > Low ? Math.Tan(-Math.Max(High, -1.57)) : 0;
+
+    /// <summary>What is left of the pressure's moment about the hub after friction, over its sum, m; falls with friction, and the shoe holds itself on where it is gone.</summary>
+    public double Left(double friction)
+    {
+        var (level, sum) = Contact(friction);
+        return (Link * level / sum) - (friction * Radius);
+    }
+
     /// <summary>Torque of the shoe and force in the link for a cylinder force of 1; not a number where the shoe holds itself on or slides along.</summary>
     public (double Torque, double Link) Under(double friction)
     {
@@ -32,40 +45,45 @@ public readonly record struct LinkedShoe(double Radius, double Opening, double L
     public (double Level, double Sum) Contact(double friction)
     {
         if (High <= Low) return (1, 1);
+        if (friction >= Slides || (High < 0 && friction <= Catches)) return (double.NaN, double.NaN);
         var slope = Math.Atan(friction);
-        if (-slope <= Low) return (double.NaN, double.NaN);
         var tilt = Tilt(friction, slope);
         var (c, s, sum) = Pressed(tilt);
         return (c - (friction * s), sum);
     }
 
-    /// <summary>Where the pressure is highest, if it were not for the lining's ends: closed for contact all over, searched where an end lifts off.</summary>
+    /// <summary>Where the pressure is highest, if it were not for the lining's ends: closed for contact all over, by Newton's method between two bounds where an end lifts off.</summary>
     private double Tilt(double friction, double slope)
     {
         var (sl, cl) = Math.SinCos(Low);
         var (sh, ch) = Math.SinCos(High);
         double half = (High - Low) / 2, wave = ((sh * ch) - (sl * cl)) / 2, mixed = ((sh * sh) - (sl * sl)) / 2; // Int cos^2 = half + wave, sin^2 = half - wave, sin cos = mixed
-        var all = Math.Atan2(-(mixed + (friction * (half + wave))), half - wave + (friction * mixed));
-        if (all - Low <= Math.PI / 2 && High - all <= Math.PI / 2 && all <= Math.PI / 2) return all;
-        double low = Low - (Math.PI / 2) + 1e-4, high = High + (Math.PI / 2) - 1e-4, atLow = Off(low, slope), atHigh = Off(high, slope);
-        var side = 0;
-        for (var i = 0; i < MostSteps && high - low > 1e-13; i++)
+        var tilt = Math.Atan2(-(mixed + (friction * (half + wave))), half - wave + (friction * mixed));
+        double low = Low - (Math.PI / 2), high = High + (Math.PI / 2);
+        if (tilt >= High - (Math.PI / 2) && tilt <= Low + (Math.PI / 2)) return tilt;
+        if (!(tilt > low && tilt < high)) tilt = (low + high) / 2;
+        for (var i = 0; i < MostSteps; i++)
         {
-            var at = ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
-            var off = Off(at, slope);
-            if (Math.Abs(off) < 1e-14) return at;
-            // False position; an end that stands still twice counts for half.
-            if (off > 0) (high, atHigh, atLow, side) = (at, off, side > 0 ? atLow / 2 : atLow, 1);
-            else (low, atLow, atHigh, side) = (at, off, side < 0 ? atHigh / 2 : atHigh, -1);
+            var (pull, change) = Upward(tilt, slope);
+            if (pull > 0) high = tilt;
+            else low = tilt;
+            var next = tilt - (pull / change);
+            // Where nothing touches any more the pull is naught as well: what leads toward that is halved instead.
+            if (!(next > low && next < high) || change <= 0) next = (low + high) / 2;
+            if (Math.Abs(next - tilt) < 1e-12) return next;
+            tilt = next;
         }
-        return (low + high) / 2;
+        return tilt;
     }
 
-    /// <summary>Sine of the angle by which pressure and friction together pull over the level.</summary>
-    private double Off(double tilt, double slope)
+    /// <summary>Int cos(f - tilt) sin(f + slope) over what touches, the upward pull of pressure and friction but for a cosine, and how it changes with the tilt.</summary>
+    private (double Pull, double Change) Upward(double tilt, double slope)
     {
-        var (c, s, _) = Pressed(tilt);
-        return ((s * Math.Cos(slope)) + (c * Math.Sin(slope))) / Math.Sqrt((c * c) + (s * s));
+        double from = Math.Max(Low, tilt - (Math.PI / 2)), to = Math.Min(High, tilt + (Math.PI / 2)), wide = to - from;
+        var (s0, c0) = Math.SinCos(tilt + slope);
+        var (s1, c1) = Math.SinCos((2 * from) - tilt + slope);
+        var (s2, c2) = Math.SinCos((2 * to) - tilt + slope);
+        return ((((c1 - c2) / 2) + (wide * s0)) / 2, ((wide * c0) - ((s2 - s1) / 2)) / 2);
     }
 
     /// <summary>Level and upright parts and sum of cos(f - tilt) over what of the lining touches.</summary>

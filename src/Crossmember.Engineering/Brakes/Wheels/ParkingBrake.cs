@@ -80,7 +80,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
         [Input("loaded radius of the front tires, for a brake at the front wheels", "mm", MoreThan = 0, Low = 200, High = 700, Measure = "tape from level ground to the hub center")] Length? FrontRadius,
         [Input("axle ratio behind a driveline brake", MoreThan = 0, Low = 2, High = 10, Measure = "count turns of the propeller shaft for ten turns of the wheels")] Ratio? AxleRatio,
         [Input("brake factor of the parking brake's own drum", MoreThan = 0, High = 12, Measure = "ask its maker; a driveline drum with one leading shoe has about 2 (common practice, no source)")] Ratio? Factor,
-        [Input("diameter of the parking brake's own drum", "mm", MoreThan = 0, Low = 100, High = 400, Measure = "caliper the drum inside")] Length? DrumDiameter,
+        [Input("diameter of the parking brake's own drum", "mm", MoreThan = 0, Low = 100, High = 400, Measure = "caliper the drum inside; where it works the rear drums' shoes, caliper those")] Length? DrumDiameter,
         [Input("brake factors of the rear wheels, forward", MoreThan = 0, Measure = "comes from the rear drums")] Members<Ratio>? WheelFactors,
         [Input("brake factors of the rear wheels, backward", MoreThan = 0, Measure = "comes from the rear drums")] Members<Ratio>? WheelReverseFactors,
         [Input("drums of the rear wheels", "mm", MoreThan = 0, Measure = "caliper the drums inside")] Members<Length>? WheelDrums,
@@ -127,7 +127,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
         var lever = Pull(x, w, F, brake); // N at the lever for each N along the grade
         var pull = lever * F;
         if (pull is { } p) Effort(x, w, p);
-        if (lever is { } each) Rule(x, w, hold, mu, each);
+        Rule(x, w, hold, mu, lever);
         return new(Force.FromNewtons(F), brake * F is { } T ? Torque.FromNewtonMeters(T) : null, Finite(up), Finite(down), Finite(steepUp), Finite(steepDown), pull is { } told ? Force.FromNewtons(told) : null);
     }
 
@@ -158,13 +158,15 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
     {
         var wheels = x.Kind == Rear;
         var r = x.DrumDiameter?.Meters / 2 ?? (wheels && x.WheelDrums is { } drums ? Least(drums) / 2 : null); // m
-        var C = x.Factor?.DecimalFractions ?? (wheels && x.WheelFactors is { } factors ? Least(factors, x.WheelReverseFactors) : null);
+        // The wheels' factors are those of their own drums: a drum of its own inside a disc has its own.
+        var shared = wheels && x.DrumDiameter is null && x.WheelDrums is not null;
+        var C = x.Factor?.DecimalFractions ?? (shared && x.WheelFactors is { } factors ? Least(factors, x.WheelReverseFactors) : null);
         if (Radius(x) is null) w.Lacks(x.Kind == Front ? "frontRadius" : "loadedRadius");
         if (x.Kind == Driveline && x.AxleRatio is null) w.Lacks("axleRatio");
         if (x.StrutRatio is null) w.Lacks("strutRatio");
         if (x.LeverRatio is null) w.Lacks("leverRatio");
-        if (r is null) w.Lacks(wheels ? "wheelDrums" : "drumDiameter");
-        if (C is null) w.Lacks(wheels ? "wheelFactors" : "factor");
+        if (r is null) w.Lacks("drumDiameter");
+        if (C is null) w.Lacks(shared ? "wheelFactors" : "factor");
         if (w.Lacking.Count > 0) return null;
         double arm = brake!.Value, radius = r!.Value, factor = C!.Value, strut = x.StrutRatio!.Value.DecimalFractions, lever = x.LeverRatio!.Value.DecimalFractions, eta = x.CableEfficiency.DecimalFractions;
         double tip = F * arm / (factor * radius), brakes = x.Kind == Driveline ? 1 : 2, each = brakes * arm / (factor * radius * strut * lever * eta);
@@ -183,14 +185,15 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
     }
 
     /// <summary>Both the grade and the force that the picked rule asks; from memory, so that nothing fails by it.</summary>
-    private static void Rule(Inputs x, Worksheet w, in ParkingHold hold, double mu, double each)
+    private static void Rule(Inputs x, Worksheet w, in ParkingHold hold, double mu, double? lever)
     {
-        if (x.Rule is null || x.Operation is not { } by) return;
+        if (x.Rule is null) return;
         if (ParkingRule.Of(x.Rule) is not { } rule)
         {
             w.Answer("rule", Verdict.Pass, "No rule was picked: what binds a restored vehicle is where it is registered.");
             return;
         }
+        if (x.Operation is not { } by || lever is not { } each) return;
         double use = Math.Max(hold.Use(rule.Grade, true), hold.Use(rule.Grade, false)), wanted = each * hold.Force(rule.Grade), most = rule.Force(by);
         var slides = use > mu;
         w.Answer("rule", slides || wanted > most ? Verdict.Caution : Verdict.Pass,

@@ -72,6 +72,17 @@ public class FailureTests
         Assert.Contains("pulls to one side", r.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
+    // The rows of 49 CFR 571.105 for a lost circuit could not be read: a quarter of g stands in, and that is said; 1.877 m/s2 is less, and so a burst front hose is looked at too.
+    [Fact]
+    public void Where_a_rule_could_not_be_read_practice_stands_in_and_says_so()
+    {
+        var r = Lost("fixed", "no", ("rule", "571.105"));
+        Assert.Equal("caution", r.Verdict("front-lost"));
+        Assert.Equal("caution", r.Verdict("hose"));
+        Assert.Contains("could not be read: a quarter of g is common practice. Local law", r.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Equal("pass", Lost("fixed", "yes", ("rule", "571.105")).Verdict("hose"));
+    }
+
     [Fact]
     public void Without_a_booster_none_can_fail()
     {

@@ -139,6 +139,21 @@ public class ClosedFormTests
         Assert.Equal(1833.7 * 4.831 / (0.6 * 20594), Share("0.6"), 0.001);
     }
 
+    // Above a knee of 3.5 MPa at slope 0.35 the front takes more; half a valve is none, and that is said.
+    [Fact]
+    public void A_valve_gives_the_front_more_and_half_a_valve_is_told_of()
+    {
+        JsonObject At(string valve) => Door.Run("brakes.stop-heat", $$"""
+            {"mass":"2100 kg","axle":"front","forces":{"front":"12642.9 N","rear":"5442.7 N"},"thresholds":{"front":"0 MPa","rear":"0.4 MPa"},"deceleration":0.6,{{Iron}}{{valve}} }
+            """);
+        JsonObject none = At(""), whole = At(""","valveKnee":"3.5 MPa","valveSlope":0.35"""), half = At(""","valveKnee":"3.5 MPa" """);
+        // 1833.7 x 5.155 MPa of 0.6 x 20594 N; worked by hand: 1833.7 p + 789.4 (3.1 + 0.35 (p - 3.5)) = 12356.
+        Assert.Equal(1833.7 * 5.155 / (0.6 * 20594), whole.Number("share")!.Value, 0.001);
+        Assert.Equal(none.Number("share"), half.Number("share"));
+        Assert.Contains(half["cautions"]!.AsArray(), c => c!.GetValue<string>().Contains("slope of the rear valve is not known", StringComparison.Ordinal));
+        Assert.DoesNotContain(whole["cautions"]!.AsArray(), c => c!.GetValue<string>().Contains("rear valve", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void No_rear_axle_in_the_map_is_unknown() => Assert.Null(Door.Run("brakes.stop-heat",
         $$"""{"mass":"2100 kg","axle":"front","forces":{"front":"7500 N"},"thresholds":{"front":"0 MPa"},{{Iron}} }""").Number("energy"));

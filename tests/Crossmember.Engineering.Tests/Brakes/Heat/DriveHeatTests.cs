@@ -48,6 +48,7 @@ public class DriveHeatTests
     [Theory]
     [InlineData(""" "speedProfile":[["0 m","0 km/h"],["100 m","0 km/h"]] """, "nothing over a way")]
     [InlineData(""" "speedProfile":[["0 m","50 km/h"],["100 m","50 km/h"]],"heightProfile":[["0 m","90 m"],["100 m","0 m"]] """, "steeper than any road")]
+    [InlineData(""" "heightProfile":[["0 m","50 m"],["1 km","0 m"]] """, "record both, or neither")]
     [InlineData(""" "stopsFrom":"20 mph","stopsTo":"25 mph" """, "end no slower")]
     [InlineData(""" "stopsFrom":"60 mph","stopsTo":"0 mph","interval":"4 s" """, "faster than they can be driven")]
     public void What_cannot_be_driven_is_said_and_no_number_given(string duty, string why)
@@ -117,6 +118,18 @@ public class DriveHeatTests
         Assert.Contains("from memory", r.Finding("fluid")["source"]!.GetValue<string>());
     }
 
+    // 107.4 C on a day of 25 C: a third more of the rise is 134.9 C. Under 140 C it passes; on a day of 40 C what is reckoned is too near to it.
+    [Theory]
+    [InlineData("25 C", "pass")]
+    [InlineData("40 C", "caution")]
+    public void Fluid_passes_only_where_a_third_more_would(string day, string verdict)
+    {
+        var r = Door.Run("brakes.drive-heat", Input($$""" "airTemperature":"{{day}}","fluidGrade":"DOT 3" """).ToJsonString());
+        Assert.Equal(verdict, r.Verdict("fluid"));
+        Assert.True(r.Number("frontFluid") < 140);
+        Assert.Equal(verdict == "caution", Text(r, "fluid").Contains("nearer than such a reckoning is good for", StringComparison.Ordinal));
+    }
+
     // Fluid is often hottest standing afterward: the peak is over what it was when the drive ended.
     [Fact]
     public void Curves_show_the_standing_afterward()
@@ -129,6 +142,22 @@ public class DriveHeatTests
         Assert.Equal(21, fluid.X[^1], 1e-6); // 6 min down, 15 standing
         var bottom = fluid.X.Zip(fluid.Y).Last(p => p.First <= 6 + 1e-9).Second;
         Assert.True(fluid.Y.Max() > bottom + 5);
+    }
+
+    [Fact]
+    public void What_is_too_light_to_be_followed_is_said()
+    {
+        var r = Run(Hill, """ "liningAreas":{"front":"1e-7 cm2","rear":"300 cm2"},"heatMasses":{"front":"1e-6 kg","rear":"9 kg"} """, "liningAreas", "heatMasses");
+        Assert.Equal("unknown", r.Verdict("iron"));
+        Assert.Contains("too light", Text(r, "iron"));
+    }
+
+    [Fact]
+    public void Axles_that_do_not_brake_are_said()
+    {
+        var r = Run(Hill, """ "forces":{"front":"0 N","rear":"5000 N"},"valveKnee":"0.5 MPa","valveSlope":0 """, "forces");
+        Assert.Equal("unknown", r.Verdict("fade"));
+        Assert.Contains("No line pressure brakes as hard", Text(r, "linings"));
     }
 
     [Fact]

@@ -43,6 +43,19 @@ public class HeatStoreTests
     public void A_drum_on_one_side_and_a_disc_on_the_other_cannot_be_right() =>
         Assert.Equal("fail", Store(""" "kind":{"left":"drum","right":"disc"} """).Verdict("weighed"));
 
+    [Theory]
+    [InlineData("190 mm", "300 mm", "caution")]
+    [InlineData("290 mm", "280 mm", "fail")]
+    [InlineData("310 mm", "320 mm", "fail")]
+    public void A_ring_without_width_is_a_wrong_reading(string inner, string outer, string verdict)
+    {
+        var r = Store($$"""
+            "kind":{"left":"disc"},"rotorDiameter":{"left":"300 mm"},"rotorThickness":{"left":"22 mm"},"padInnerDiameter":{"left":"{{inner}}"},"padOuterDiameter":{"left":"{{outer}}"}
+            """);
+        Assert.Equal(verdict, r.Verdict("weighed"));
+        Assert.Equal(verdict == "fail", r.Number("mass") is null);
+    }
+
     // A rotor nobody looked at counts as vented for its mass, as solid for its cooling: both to the hot side.
     [Fact]
     public void What_nobody_looked_at_errs_to_the_hot_side()

@@ -115,6 +115,34 @@ public class GaugeCheckTests
         Assert.Equal("caution", Door.Run("brakes.gauge-check", $$"""{ {{high}}, "gaugeFront":{{parts[1]}} }""").Verdict("readings"));
     }
 
+    // Two cylinders on a bar, no booster: 5 MPa in front at 444.822 N and 0.65 of it behind; the valve turns at 2 MPa of its own line. By hand at 400 N: 4.496, 2.922 and 2 + 0.4 x 0.922 = 2.369 MPa.
+    [Theory]
+    [InlineData("2.369", "pass")]
+    [InlineData("2.922", "caution")]
+    [InlineData("2.998", "caution")]
+    public void The_rear_circuit_of_a_bar_is_read_at_its_own_pressure(string rear, string verdict)
+    {
+        var r = Door.Run("brakes.gauge-check", $$"""
+            {"cutIn":"0 N","jumpIn":"0 MPa","knee":"0 N","kneePressure":"0 MPa","plainPressure":"5 MPa","deadLoss":"0 MPa","rearShare":0.65,"valveKind":"adjustable","valveKnee":"2 MPa","valveSlope":0.4,"error":"0.01 MPa",
+             "gaugeFront":[["200 N","2.248 MPa"],["400 N","4.496 MPa"]],"gaugeRear":[["200 N","1.461 MPa"],["400 N","{{rear}} MPa"]]}
+            """);
+        Assert.Equal(verdict, r.Verdict("readings"));
+    }
+
+    // Decelerations by hand: metering holds the front back below 1 MPa; 10 kN and 5 kN at 1000 psi, 0.4 MPa of threshold behind, 1000 kg: at 0.8 MPa 290.1 N, at 5 MPa 7251.9 + 3335.9 N.
+    [Theory]
+    [InlineData(0.0296, 1.0797, "pass")]
+    [InlineData(0.148, 1.0797, "caution")]
+    public void Decelerations_are_expected_by_valves_and_thresholds(double light, double hard, string verdict)
+    {
+        var r = Door.Run("brakes.gauge-check", $$"""
+            {"cutIn":"0 N","jumpIn":"0 MPa","knee":"0 N","kneePressure":"0 MPa","plainPressure":"5 MPa","deadLoss":"0 MPa","metering":"1 MPa","frontForce":"10 kN","frontThreshold":"0 MPa","rearForce":"5 kN",
+             "rearThreshold":"0.4 MPa","mass":"1000 kg","decelerationError":0.002,"gaugeDeceleration":[["71.1715 N",{{light}}],["444.822 N",{{hard}}]]}
+            """);
+        Assert.Equal(verdict, r.Verdict("readings"));
+        Assert.Null(r.Number("worstGap"));
+    }
+
     /// <summary>Run-out at a vacuum in kPa, by hand: in = (assist - 350 + 5 x 90) / 4.</summary>
     private static string Thin(double vacuum)
     {

@@ -37,6 +37,18 @@ public class AxleAndDragTests
         Assert.Contains(told, r.Finding("sides")["text"]!.GetValue<string>());
     }
 
+    // 0.1 MPa, common practice: one side begins at 0.4, the other at 0.49 and 0.51 MPa.
+    [Theory]
+    [InlineData("0.49", "pass", "alike")]
+    [InlineData("0.51", "caution", "light touch")]
+    public void A_side_that_begins_late_is_told(string late, string verdict, string told)
+    {
+        var r = Door.Run("brakes.axle-force", $$"""{"torques":{"left":"1000 N m","right":"1000 N m"},"thresholds":{"left":"0.4 MPa","right":"{{late}} MPa"},"loadedRadius":"375 mm"}""");
+        Assert.Equal(verdict, r.Verdict("sides"));
+        Assert.Contains(told, r.Finding("sides")["text"]!.GetValue<string>());
+        r.Gives("threshold", (0.4 + double.Parse(late, System.Globalization.CultureInfo.InvariantCulture)) / 2, 1e-9);
+    }
+
     // 1.1^2.448 = 1.263: the duo-servo drum at a friction of 0.35 and r / a of 1.2.
     [Theory]
     [InlineData(1, "pass", "a tenth more torque")]

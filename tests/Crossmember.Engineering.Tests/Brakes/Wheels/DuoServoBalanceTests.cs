@@ -63,6 +63,19 @@ public class DuoServoBalanceTests
             Assert.Equal(first + second, pin * a, 1e-6 * (first + second));
         }, iter: 40);
 
+    // A short lining below the level by just the friction's own angle is pressed by a level pull: mu r / e becomes r sin(angle) / e, and S = F (h + r sin) / (e - r sin).
+    [Fact]
+    public void A_short_first_shoe_is_pressed_through_the_frictions_angle() =>
+        Gen.Select(Gen.Double[0.15, 0.45], Gen.Double[0.06, 0.095], Gen.Double[0.08, 0.095]).Sample((mu, h, e) =>
+        {
+            double slope = Math.Atan(mu), lever = 0.12 * Math.Sin(slope);
+            var shoe = new LinkedShoe(0.12, h, e, -slope - 0.01, -slope + 0.01);
+            var (torque, link) = shoe.Under(mu);
+            Assert.Equal((h + lever) / (e - lever), link, link * 1e-3);
+            Assert.Equal((e * link) - h, torque, 1e-9);
+            Assert.True(double.IsNaN(shoe.Under(Math.Tan(slope + 0.0101)).Link) && double.IsNaN(shoe.Under(Math.Tan(slope - 0.0101)).Link)); // past either end of the lining
+        }, iter: 50);
+
     [Fact]
     public void It_locks_where_the_factor_ends() =>
         s_brakes.Sample(b =>

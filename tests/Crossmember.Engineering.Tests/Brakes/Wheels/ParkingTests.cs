@@ -93,6 +93,17 @@ public class ParkingTests
         Assert.Null(Run("front", 0.2, Drums).Number("effort"));
     }
 
+    // A drum inside a rear disc: the disc's factor is not its own.
+    [Fact]
+    public void The_factor_of_a_disc_is_none_of_the_drum_inside_it()
+    {
+        const string Inside = ""","strutRatio":"5","leverRatio":"7","cableEfficiency":"0.8","wheelFactors":{"left":"0.76","right":"0.76"},"wheelReverseFactors":{"left":"0.76","right":"0.76"}""";
+        var r = Run("rear", 0.2, Inside + ""","drumDiameter":"190 mm","operation":"hand" """);
+        Assert.Null(r.Number("effort"));
+        Assert.Contains("parking brake's own drum is missing", r.Finding("effort")["text"]!.GetValue<string>());
+        Run("rear", 0.2, Inside + ""","drumDiameter":"254 mm","factor":"2.3" """).Gives("effort", 185.2, 0.05);
+    }
+
     // 400 N by hand and 500 N by foot, from memory: a caution and never more.
     [Theory]
     [InlineData("hand", 0.45, "pass")]
@@ -117,6 +128,9 @@ public class ParkingTests
         var r = Run("rear", 0.1, Parts + $$""","rule":"{{rule}}" """, grip: grip);
         Assert.Equal(verdict, r.Verdict("rule"));
     }
+
+    [Fact]
+    public void No_rule_needs_nothing_more() => Assert.Equal("pass", Run("rear", 0.1, ""","rule":"none" """).Verdict("rule"));
 
     [Fact]
     public void Without_a_parking_brake_nothing_holds()
