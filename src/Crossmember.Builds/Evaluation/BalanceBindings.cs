@@ -36,7 +36,7 @@ internal static class BalanceBindings
         Bind("brakes.distribution", s_each, [.. s_rig, s_rule, s_grip], [("crossover", "brakes.{condition}.crossover")]),
         Bind("brakes.adhesion", s_each, [.. s_rig, s_rule]),
         Bind("brakes.lock-order", s_each, [.. s_rig, .. s_pedal, s_grip]),
-        Bind("brakes.stop", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, s_buildUp, ("braking", "duty.braking")]),
+        Bind("brakes.stop", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, s_buildUp, ("braking", "duty.braking"), ("circuits", "brakes.circuits"), ("bypass", Valve + "bypass")]),
         Bind("brakes.failure", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, s_buildUp, ("circuits", "brakes.circuits"), ("bypass", Valve + "bypass")]),
         Bind("brakes.best-valve", [],
             [.. s_axles, ("totals", "mass.*.total"), ("centersX", "mass.*.center-x"), ("heights", "mass.*.center-height"), ("fittedKnees", "brakes.*.valve-knee")],

@@ -76,7 +76,9 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
         [Input("pedal force at which the booster runs out", "N", AtLeast = 0, Measure = How.HowPedal)] Force Knee,
         [Input("line pressure there", "MPa", AtLeast = 0, Measure = How.HowPedal)] Pressure KneePressure,
         [Input("line pressure at 100 lbf of pedal by leg alone", "MPa", MoreThan = 0, Measure = How.HowPedal)] Pressure PlainPressure,
-        [Input("line pressure that the spring of a dead booster takes", "MPa", AtLeast = 0, Measure = How.HowPedal)] Pressure DeadLoss);
+        [Input("line pressure that the spring of a dead booster takes", "MPa", AtLeast = 0, Measure = How.HowPedal)] Pressure DeadLoss,
+        [Input("how the circuits are split, for the lines with one lost", OneOf = [Failure.One, Failure.FrontRear, Failure.Diagonal], Measure = "follow the lines from the master cylinder: which wheels hang on which outlet")] string? Circuits,
+        [Input("whether the rear valve opens when the front circuit is lost; taken as no where nothing is said", OneOf = ["yes", "no"], Measure = "read the valve's papers")] string? Bypass);
 
     public sealed record Result(
         [Output("line pressure for the deceleration asked", "MPa")] Pressure? Pressure,
@@ -105,7 +107,7 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
         w.Line("z", "F(p) / W with all the leg, at most the first lock", $"{asked.MostForce} N, grip {mu}", reached.Z, "1");
         if (way is { } meters) w.Line("s", "v tb/2 + v^2/(2 d) - d tb^2/24", $"v {asked.Speed}, d {reached.Z * Loading.Gravity}, tb {x.BuildUp.Seconds}", meters, "m");
         asked.Answer(w, force, way, reached, mu);
-        if (w.Shown) StopCurves.Draw(w, rig, load, pedal, mu);
+        if (w.Shown) StopCurves.Draw(w, rig, load, pedal, mu, x.Circuits, x.Bypass == "yes");
         return new(line is { } l ? UnitsNet.Pressure.FromPascals(l) : null, force is { } f ? Force.FromNewtons(f) : null, Ratio.FromDecimalFractions(reached.Z), way is { } s ? Length.FromMeters(s) : null);
     }
 }

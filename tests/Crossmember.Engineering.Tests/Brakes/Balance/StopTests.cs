@@ -77,7 +77,29 @@ public class StopTests
         Assert.DoesNotContain("Local law", r.Finding("effort")["text"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Four_lines_are_drawn() => Assert.Equal(["all working", "booster dead", "front circuit lost", "rear circuit lost"],
-        Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "none")))["curves"]!.AsArray().Select(c => c!["name"]!.GetValue<string>()));
+    [Theory]
+    [InlineData("front-rear", "all working", "booster dead", "front circuit lost", "rear circuit lost")]
+    [InlineData("diagonal", "all working", "booster dead", "one half lost")]
+    [InlineData("one", "all working", "booster dead")]
+    [InlineData(null, "all working", "booster dead")]
+    public void A_line_is_drawn_for_each_state_that_the_circuits_have(string? circuits, params string[] lines) => Assert.Equal(lines, Curves(circuits, "no").Select(c => c.Name));
+
+    /// <summary>The picture and the table of failures are two ways to the same number.</summary>
+    [Theory]
+    [InlineData("no")]
+    [InlineData("yes")]
+    public void The_lines_go_through_what_the_failures_say(string bypass)
+    {
+        var failure = Door.Run("brakes.failure", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "none"), ("circuits", "front-rear"), ("bypass", bypass)));
+        foreach (var (line, output) in new[] { ("booster dead", "boosterDead"), ("front circuit lost", "frontLost"), ("rear circuit lost", "rearLost") })
+        {
+            // 500 N is what practice asks with; the lines are drawn to 700 N in 28 steps of 25 N.
+            var drawn = Curves("front-rear", bypass).Single(c => c.Name == line);
+            failure.Gives(output, drawn.Y[20] * 9.80665, 0.001);
+        }
+    }
+
+    private static IEnumerable<(string Name, double[] Y)> Curves(string? circuits, string bypass) =>
+        Door.Run("brakes.stop", Sheet.WithPedal("fixed", [("grip", "0.8"), ("rule", "none"), ("bypass", bypass), .. circuits is null ? Array.Empty<(string, string)>() : [("circuits", circuits)]]))["curves"]!.AsArray()
+            .Select(c => (c!["name"]!.GetValue<string>(), c["y"]!.AsArray().Select(v => v!.GetValue<double>()).ToArray()));
 }
