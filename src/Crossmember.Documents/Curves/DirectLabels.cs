@@ -18,8 +18,8 @@ internal static class DirectLabels
     {
         double width = Reach(chart.Lines.SelectMany(l => l.X)), height = Reach(chart.Lines.SelectMany(l => l.Y));
         var taken = new List<(double From, double To, double Y)>();
-        // Guides are in no key: they come first.
-        foreach (var line in chart.Lines.Where(l => !l.Then).OrderBy(l => !l.IsGuide))
+        // Guides are in no key: they come first. A point has its mark in the key, and its name would lie across the lines that meet in it.
+        foreach (var line in chart.Lines.Where(l => !l.Then && !l.IsSpot).OrderBy(l => !l.IsGuide))
             foreach (var label in Places(line, width, height))
             {
                 var room = line.Name.Length * Letter / size.Width;

@@ -12,7 +12,7 @@ internal static class BrakeSheets
     private const int Stops = 6;
 
     /// <summary>A box that is ticked by hand, and a line that is written on.</summary>
-    private const string Box = "[   ]", Rule = "________", Short = "____";
+    private const string Box = "[\u00a0\u00a0\u00a0]", Rule = "\n____________", Short = "\n________";
 
     public static IEnumerable<Block> Lines(Sheet sheet, MeasureSystem measure)
     {
@@ -21,7 +21,7 @@ internal static class BrakeSheets
         yield return new Block.Paragraph("Every tube and hose from the master cylinder to the wheels. Where the vehicle is laid otherwise, strike out and write in; what nobody has said is left to fill in by hand.");
         var lines = BrakeLine.Of(sheet);
         yield return new Block.Table(sheet.Key("brakes.circuits")?.Value.Text is { } circuits ? $"Circuits: {circuits}" : "Circuits: not said, drawn as front and rear",
-            [new("no."), new("circuit"), new("from", Share: 2), new("to", Share: 2), new("kind"), new("size"), new("length", true), new("flare"), new("tight and dry")],
+            [new("no."), new("circuit"), new("from", Share: 2), new("to", Share: 2), new("kind"), new("size"), new("length"), new("flare"), new("tight, dry")],
             [.. lines.Select((l, i) => new Row([$"{i + 1}", l.Circuit, l.From, l.To, l.IsHose ? "hose" : "tube", Short, l.Length is { } m ? Display.Show(m, Dimension.Length, measure) : Rule, l.IsHose ? "-" : Rule, Box])),
                 .. Enumerable.Range(lines.Count + 1, 3).Select(i => new Row([$"{i}", Short, Rule, Rule, Short, Short, Rule, Rule, Box]))]);
         yield return new Block.Notice("Caution", [.. BrakeWords.LineCautions.Select(c => (Text)c)]);
@@ -75,7 +75,7 @@ internal static class BrakeSheets
         ]);
     }
 
-    private static Block.Facts Blanks(params string[] names) => new([.. names.Select(n => new Named(n, Rule + Rule))]);
+    private static Block.Facts Blanks(params string[] names) => new([.. names.Select(n => new Named(n, Rule))]);
 
     private static Block.Table Checklist(IReadOnlyList<string> steps) => new("", [new("done"), new("step", Share: 4), new("by")], [.. steps.Select(s => new Row([Box, s, Short]))]);
 }

@@ -66,7 +66,7 @@ internal static class CaseBlocks
         yield return Inputs(one);
         if (alone)
             foreach (var block in Formula(one.Calculation.About)) yield return block;
-        foreach (var block in Working(one)) yield return block;
+        if (Working(one.Outcome, "Working") is { } working) yield return working;
         yield return Outputs(one, measure);
         if (one.Findings.Count > 0) yield return Findings(one, measure);
         foreach (var block in Curves(one, alone ? 2 : 3, measure)) yield return block;
@@ -76,20 +76,15 @@ internal static class CaseBlocks
             yield return new Block.Notice("Caution, for these numbers", [.. own.Select(c => (Text)Sentences.InMeasures(ShopWords.Sentence(c), measure))]);
     }
 
-    /// <summary>What went in, the working, what came out and what the checks say, without curves: where a report draws them by itself.</summary>
-    public static IEnumerable<Block> Sheet(Case one, MeasureSystem measure) => [Inputs(one), .. Working(one), Outputs(one, measure), .. one.Findings.Count > 0 ? new[] { Findings(one, measure) } : []];
-
     public static IEnumerable<Block> Formula(Description about) => [new Block.Heading(2, "Formula"), new Block.Paragraph(about.Formula)];
 
     private static Block.Table Inputs(Case one) => new("What goes in", [new("input"), new("value", true), new("where from")],
         [.. one.Inputs.Select(i => new Row([ShopWords.Sentence(i.Spec.About.Meaning), i.Value, i.WhereFrom]))]);
 
-    private static IEnumerable<Block> Working(Case one)
-    {
-        if (one.Outcome.Working.Count > 0)
-            yield return new Block.Table("Working", [new("symbol"), new("formula"), new("numbers put in"), new("gives", true)],
-                [.. one.Outcome.Working.Select(l => new Row([Run.Strong(l.Symbol), l.Formula, l.Substituted, Values.WithUnit(l.Value, l.Unit)]))]);
-    }
+    /// <summary>Null where there is none.</summary>
+    public static Block.Table? Working(Outcome outcome, string caption) => outcome.Working.Count == 0 ? null
+        : new(caption, [new("symbol"), new("formula"), new("numbers put in"), new("gives", true)],
+            [.. outcome.Working.Select(l => new Row([Run.Strong(l.Symbol), l.Formula, l.Substituted, Values.WithUnit(l.Value, l.Unit)]))]);
 
     private static string Meaning(Case one, string input) => ShopWords.Sentence(one.Calculation.InputSpecs[one.Calculation.InputIndex(input)].About.Meaning);
 

@@ -35,7 +35,7 @@ internal sealed class SheetInputs(Sheet sheet, MeasureSystem measure)
         return new(spec, Values.Tell(spec, value, measure), living.Count == 0 ? "not known" : from);
     }
 
-    private string WhereFrom(int key)
+    public string WhereFrom(int key)
     {
         var state = sheet.Keys[key];
         return state.Source switch

@@ -33,10 +33,11 @@ internal static class FindingBlocks
     }
 
     /// <summary>What is well needs no sentence, only its name.</summary>
-    public static IEnumerable<Block> Good(Sheet sheet)
+    /// <param name="about">Which findings are told; null: all.</param>
+    public static IEnumerable<Block> Good(Sheet sheet, Func<SheetFinding, bool>? about = null)
     {
         var names = new RowNames(sheet.Plan, sheet.Build);
-        var good = sheet.Findings().Where(f => f.Finding.Verdict == Verdict.Pass).Select(f => names.Finding(f.Id)).GroupBy(n => n.Title).ToList();
+        var good = sheet.Findings().Where(f => f.Finding.Verdict == Verdict.Pass && (about?.Invoke(f) ?? true)).Select(f => names.Finding(f.Id)).GroupBy(n => n.Title).ToList();
         if (good.Count == 0) yield break;
         yield return new Block.Heading(2, "What is good");
         yield return new Block.Table("", [new("verdict"), new("check"), new("where")], [.. good.Select(g => new Row([Run.Of(Verdict.Pass), g.Key, Places(g)]))]);

@@ -65,7 +65,7 @@ internal static class BrakedTruck
     {
         var stated = new JsonObject();
         foreach (var (key, value) in values) stated[key] = new JsonObject { ["value"] = value.DeepClone(), ["basis"] = "measured" };
-        return new() { ["id"] = id, ["title"] = id, ["class"] = what, ["masses"] = new JsonArray(), ["parameters"] = stated };
+        return new() { ["id"] = id, ["title"] = id, ["class"] = what, ["originality"] = 0.5, ["masses"] = new JsonArray(), ["parameters"] = stated };
     }
 
     private static (string, JsonNode)[] Drum(string axle, string bore) =>

@@ -34,9 +34,9 @@ public sealed class BrakesPageTests() : ShopPages(BrakedTruck.Of(Demo()))
     [Fact]
     public void Every_calculation_of_the_brakes_belongs_to_one_part()
     {
-        var listed = BrakeArea.All.Where(a => a.Path.Length > 0).SelectMany(a => a.Calculations).Order(StringComparer.Ordinal);
+        var listed = BrakeArea.All.Where(a => a.Path.Length > 0).SelectMany(a => a.Calculations).Order(StringComparer.Ordinal).ToList();
         Assert.Equal(CalculationList.All.Select(c => c.Id).Where(c => c.StartsWith("brakes.", StringComparison.Ordinal)).Order(StringComparer.Ordinal), listed);
-        Assert.All(BrakeArea.All, a => Assert.Subset(a.Calculations.Append("brakes.").ToHashSet(), a.Drawn.ToHashSet()));
+        Assert.All(BrakeArea.All.SelectMany(a => a.Drawn), d => Assert.Contains(d, listed));
     }
 
     [Fact]

@@ -72,9 +72,11 @@ internal static class LockFindings
             x.Add(mu);
             y.Add(at.Efficiency(mu));
         }
-        if (x.Count > 1) Close(w, axle, x, y);
+        Close(w, axle, x, y);
     }
 
-    private static void Close(Worksheet w, LocksFirst axle, List<double> x, List<double> y) =>
-        w.Curve(new($"{Name(axle)} locks first", "grip of the road", "1", x, "share of the grip used", "1", y));
+    private static void Close(Worksheet w, LocksFirst axle, List<double> x, List<double> y)
+    {
+        if (x.Count > 1) w.Curve(new($"{Name(axle)} locks first", "grip of the road", "1", x, "share of the grip used", "1", y));
+    }
 }

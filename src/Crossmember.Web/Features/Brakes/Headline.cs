@@ -37,7 +37,7 @@ public sealed record Headline(string Title, string Part, string Calculation, IRe
         new("Booster dead", "failures", "brakes.failure", ["booster-dead"], new Figured("leaves", "boosterDead", Tell.Gravities)),
         new("Front circuit lost", "failures", "brakes.failure", ["front-lost"], new Figured("leaves", "frontLost", Tell.Gravities)),
         new("Rear circuit lost", "failures", "brakes.failure", ["rear-lost"], new Figured("leaves", "rearLost", Tell.Gravities)),
-        new("A burst hose", "failures", "brakes.layout", ["circuits"], new Figured("wheels still braking", "wheelsLeft")),
+        new("A burst hose", "wheels", "brakes.layout", ["circuits"], new Figured("wheels still braking", "wheelsLeft")),
         new("Parts that suit each other", "wheels", "brakes.layout", ["alike", "residual-front", "residual-rear", "metering", "master", "fluid"]),
         new("Pedal left", "pedal", "brakes.pedal-travel", [], new("of the way used in a hard stop", "usedShare", Tell.Percent), new("at 50 lbf", "reserveUsed", Tell.Percent)),
         new("Booster", "pedal", "brakes.pedal-line", [], new("runs out at", "knee"), new("hard stop takes", "hardForce"), new("dead", "deadForce")),
@@ -51,7 +51,8 @@ public sealed record Headline(string Title, string Part, string Calculation, IRe
 public sealed record HeadlineFigure(string Label, string Now, string? Was);
 
 /// <summary>The answer in one loading.</summary>
-public sealed record HeadlineCell(Verdict? Verdict, IReadOnlyList<HeadlineFigure> Figures);
+/// <param name="Says">What the worst check says, where there is no figure to tell.</param>
+public sealed record HeadlineCell(Verdict? Verdict, IReadOnlyList<HeadlineFigure> Figures, string? Says);
 
 /// <summary>A question with its answer in every loading, or one for all of them.</summary>
 public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Cell, int Span)> Cells)
@@ -96,8 +97,12 @@ public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Ce
     private static HeadlineCell Cell(AreaView view, Headline about, InstanceState state, MeasureSystem measure)
     {
         var past = view.Past(state);
-        var findings = Sheet.FindingsOf(state).Where(f => about.Checks.Count == 0 || about.Checks.Contains(f.Finding.Check)).Select(f => f.Finding.Verdict).ToList();
-        return new(findings.Count == 0 ? null : findings.Max(), [.. about.Figures.Select(f => (f.Label, Now: Told(state, f, measure), Was: Told(past, f, measure))).Where(f => f.Now is not null)
-            .Select(f => new HeadlineFigure(Sentences.InMeasures(f.Label, measure), f.Now!, view.Then is null || f.Was == f.Now ? null : f.Was ?? Words.DontKnow))]);
+        var worst = Sheet.FindingsOf(state).Select(f => f.Finding).Where(f => about.Checks.Count == 0 || about.Checks.Contains(f.Check)).MaxBy(f => f.Verdict);
+        List<HeadlineFigure> figures =
+        [
+            .. about.Figures.Select(f => (f.Label, Now: Told(state, f, measure), Was: Told(past, f, measure))).Where(f => f.Now is not null)
+                .Select(f => new HeadlineFigure(Sentences.InMeasures(f.Label, measure), f.Now!, view.Then is null || f.Was == f.Now ? null : f.Was ?? Words.DontKnow)),
+        ];
+        return new(worst?.Verdict, figures, figures.Count == 0 && worst is { Verdict: not Verdict.Pass } ? Sentences.InMeasures(ShopWords.Brief(worst.Text), measure, worst.Exact) : null);
     }
 }

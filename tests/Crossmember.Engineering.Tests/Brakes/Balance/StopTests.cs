@@ -108,7 +108,41 @@ public class StopTests
         Assert.DoesNotContain("Local law", r.Finding("effort")["text"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("front-rear", "all working", "booster dead", "front circuit lost", "rear circuit lost")]
+    [InlineData("diagonal", "all working", "booster dead", "one half lost")]
+    [InlineData("one", "all working", "booster dead")]
+    [InlineData(null, "all working", "booster dead")]
+    public void A_line_is_drawn_for_each_state_that_the_circuits_have(string? circuits, params string[] lines) => Assert.Equal(lines, Curves(circuits, "no").Select(c => c.Name));
+
+    /// <summary>The picture and the table of failures are two ways to the same number.</summary>
+    [Theory]
+    [InlineData("no")]
+    [InlineData("yes")]
+    public void The_lines_go_through_what_the_failures_say(string bypass)
+    {
+        var failure = Door.Run("brakes.failure", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "none"), ("circuits", "front-rear"), ("bypass", bypass)));
+        foreach (var (line, output) in new[] { ("booster dead", "boosterDead"), ("front circuit lost", "frontLost"), ("rear circuit lost", "rearLost") })
+        {
+            // 500 N is what practice asks with; the lines are drawn to 700 N in 28 steps of 25 N.
+            var drawn = Curves("front-rear", bypass).Single(c => c.Name == line);
+            failure.Gives(output, drawn.Y[20] * 9.80665, 0.001);
+        }
+    }
+
+    // A pedal that is down at 2 MPa is down in the picture too, and a single cylinder has no circuit to lose.
     [Fact]
-    public void Four_lines_are_drawn() => Assert.Equal(["all working", "booster dead", "front circuit lost", "rear circuit lost"],
-        Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "none")))["curves"]!.AsArray().Select(c => c!["name"]!.GetValue<string>()));
+    public void The_lines_end_where_the_pedal_does()
+    {
+        (string, string?)[] floor = [("grip", "0.8"), ("rule", "none"), ("circuits", "front-rear"), ("frontLostPressure", "2 MPa"), ("rearLostPressure", "1 MPa")];
+        var failure = Door.Run("brakes.failure", Sheet.WithPedal("fixed", floor));
+        var curves = Door.Run("brakes.stop", Sheet.WithPedal("fixed", floor))["curves"]!.AsArray();
+        foreach (var (line, output) in new[] { ("front circuit lost", "frontLost"), ("rear circuit lost", "rearLost") })
+            failure.Gives(output, curves.Single(c => c!["name"]!.GetValue<string>() == line)!["y"]!.AsArray()[28]!.GetValue<double>() * 9.80665, 0.001);
+        Assert.Equal(2, Door.Run("brakes.stop", Sheet.WithPedal("fixed", [.. floor, ("masterKind", "single")]))["curves"]!.AsArray().Count);
+    }
+
+    private static IEnumerable<(string Name, double[] Y)> Curves(string? circuits, string bypass) =>
+        Door.Run("brakes.stop", Sheet.WithPedal("fixed", [("grip", "0.8"), ("rule", "none"), ("bypass", bypass), .. circuits is null ? Array.Empty<(string, string)>() : [("circuits", circuits)]]))["curves"]!.AsArray()
+            .Select(c => (c!["name"]!.GetValue<string>(), c["y"]!.AsArray().Select(v => v!.GetValue<double>()).ToArray()));
 }
