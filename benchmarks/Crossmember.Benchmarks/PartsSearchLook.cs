@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Files;
 using Crossmember.Builds.Searching;
+using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Reading;
 
 namespace Crossmember.Benchmarks;
@@ -29,11 +30,35 @@ internal static class PartsSearchLook
             var result = search.Run(10);
             Console.WriteLine($"search: {search.Count} ways, {result.Offered} combinations, {result.Passed} pass, {Stopwatch.GetElapsedTime(clock).TotalSeconds:0.00} s on {Environment.ProcessorCount} cores, {Stopwatch.GetElapsedTime(clock).TotalSeconds * 100_000 / result.Offered:0.00} s a hundred thousand");
         }
+        Once(sheet);
         // The peer in the same run: whole sheets, one after the other.
         var whole = Stopwatch.GetTimestamp();
         var some = BrakeSearch.Of(sheet);
         for (var i = 0; i < 200; i++) some.SheetOf([.. some.Places.Select((p, n) => p.Candidates[(i >> n) % p.Candidates.Count])]);
         Console.WriteLine($"whole sheets: {Stopwatch.GetElapsedTime(whole).TotalMilliseconds / 200:0.00} ms each, {Stopwatch.GetElapsedTime(whole).TotalMilliseconds / 200 * 100:0} s for 100,000");
+    }
+
+    /// <summary>Every calculation of the brakes but heat and readings, in both loading conditions, as a search runs them.</summary>
+    private static void Once(Sheet sheet)
+    {
+        var states = sheet.Instances.OfType<InstanceState>().Where(i => BrakeSearch.Goal().Judges(i.Instance) && i.Instance.Calculation.Id != "lift.hose-length").ToList();
+        var runs = new double[300];
+        for (var r = 0; r < runs.Length; r++)
+        {
+            var clock = Stopwatch.GetTimestamp();
+            for (var i = 0; i < 20; i++)
+                foreach (var state in states) state.Instance.Calculation.Run(state.Inputs, Told.Numbers);
+            runs[r] = Stopwatch.GetElapsedTime(clock).TotalMicroseconds / 20;
+        }
+        Array.Sort(runs);
+        Console.WriteLine($"all {states.Count} calculations of the brakes but heat, with their verdicts: median {runs[150]:0.0} us, best {runs[0]:0.0}");
+        foreach (var g in states.GroupBy(i => i.Instance.Calculation.Id))
+        {
+            var clock = Stopwatch.GetTimestamp();
+            for (var i = 0; i < 2000; i++)
+                foreach (var state in g) state.Instance.Calculation.Run(state.Inputs, Told.Numbers);
+            Console.WriteLine($"  {g.Key}: {Stopwatch.GetElapsedTime(clock).TotalMicroseconds / 2000:0.0} us for {g.Count()}");
+        }
     }
 
     private static JsonArray Stock()

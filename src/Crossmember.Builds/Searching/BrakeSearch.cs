@@ -9,13 +9,13 @@ public static class BrakeSearch
 
     /// <summary>Readings and advice judge no part; heat is slow and is looked at on the whole sheets of the best.</summary>
     private static readonly string[] s_noJudge = ["brakes.gauge-check", "brakes.road-test", "brakes.best-valve"],
-        s_slow = ["brakes.drive-heat", "brakes.repeated-stops", "brakes.descent", "brakes.stop-heat"],
-        s_balance = ["brakes.adhesion", "brakes.lock-order"];
+        s_slow = ["brakes.drive-heat", "brakes.repeated-stops", "brakes.descent", "brakes.stop-heat"];
 
     /// <param name="heat">Whether heat is judged of every combination, and not only of the best.</param>
     public static SearchGoal Goal(bool heat = false) => new(
-        i => (i.Calculation.Id.StartsWith(Area, StringComparison.Ordinal) && !s_noJudge.Contains(i.Calculation.Id) && (heat || !s_slow.Contains(i.Calculation.Id))) || i.Calculation.Id == "lift.hose-length",
-        i => s_balance.Contains(i.Calculation.Id), ("brakes.stop", "pedalForce"), slot => slot.StartsWith("axle", StringComparison.Ordinal));
+        i => Decides(i) && (heat || !s_slow.Contains(i.Calculation.Id)), Decides, ("brakes.stop", "pedalForce"), ("brakes.adhesion", "frontOverRear"), slot => slot.StartsWith("axle", StringComparison.Ordinal));
+
+    private static bool Decides(Instance i) => (i.Calculation.Id.StartsWith(Area, StringComparison.Ordinal) && !s_noJudge.Contains(i.Calculation.Id)) || i.Calculation.Id == "lift.hose-length";
 
     public static PartsSearch Of(Sheet sheet, bool heat = false) => new(sheet, Goal(heat), page => page == Page);
 }

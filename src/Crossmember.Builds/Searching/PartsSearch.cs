@@ -12,7 +12,7 @@ namespace Crossmember.Builds.Searching;
 public sealed class PartsSearch
 {
     /// <summary>More than this is no longer looked at one by one.</summary>
-    public const long MostCombinations = 20_000_000;
+    public const long MostCombinations = 5_000_000;
 
     private readonly SearchPlan _plan;
 
@@ -27,17 +27,30 @@ public sealed class PartsSearch
     /// <param name="best">How many of the best are worked out as whole sheets.</param>
     public SearchResult Run(int best, CancellationToken cancel = default)
     {
-        if (_plan.Places.Length == 0 || Count > MostCombinations) return new(this, 0, 0, [], [], [.. Standing()], [], Count > MostCombinations);
-        var all = new SearchTally();
-        Parallel.For(0, SearchWalk.Beginnings(_plan), new ParallelOptions { CancellationToken = cancel }, () => new SearchWalk(_plan),
-            (beginning, _, walk) => { walk.From(beginning); return walk; }, walk => { lock (all) all.Add(walk.Tally); });
-        var ranked = Ranking.Of([.. all.Kept.Select(k => Found(k.Index, k.Effort, k.Margin))]);
-        var (confirmed, fallen) = Confirm(ranked, best, cancel);
+        if (_plan.Places.Length == 0 || Count > MostCombinations) return new(this, 0, 0, [], [], [.. Standing([])], [], Count > MostCombinations);
+        var standing = new HashSet<string>(StringComparer.Ordinal);
+        var all = Walk(standing, cancel);
+        // What no choice moves refuses nobody: leave it out and go through them once more.
+        for (var unmoved = _plan.Standing(all.Sights).ToList(); unmoved.Count > 0; unmoved = [.. _plan.Standing(all.Sights).Except(standing)])
+        {
+            standing.UnionWith(unmoved);
+            all = Walk(standing, cancel);
+        }
+        var ranked = Ranking.Of([.. all.Kept.OrderBy(k => k.Index).Select(k => Found(k.Index, k.Effort, k.Margin))]);
+        var (confirmed, fallen) = Confirm(ranked, best, standing, cancel);
         var notOffered = all.Rejected.GetValueOrDefault(SearchTally.NotOffered).Count;
         var reasons = all.Rejected.Where(r => r.Key != SearchTally.NotOffered).OrderByDescending(r => r.Value.Count).ThenBy(r => r.Key, StringComparer.Ordinal)
             .Select(r => new SearchReason(r.Key, r.Value.Count, Chosen(r.Value.First), Sentence(r.Key, r.Value.First)));
-        return new(this, Count - notOffered, all.Kept.Count - fallen.Count, confirmed, [.. fallen, .. reasons], [.. Standing()],
+        return new(this, Count - notOffered, all.Kept.Count - fallen.Count, confirmed, [.. fallen, .. reasons], [.. Standing(standing)],
             [.. all.Ranges.Where(r => r.Killer != SearchTally.NotOffered).OrderBy(r => r.Index)], false);
+    }
+
+    private SearchTally Walk(IReadOnlySet<string> standing, CancellationToken cancel)
+    {
+        var all = new SearchTally(_plan.FindingCount);
+        Parallel.For(0, SearchWalk.Beginnings(_plan), new ParallelOptions { CancellationToken = cancel }, () => new SearchWalk(_plan, standing),
+            (beginning, _, walk) => { walk.From(beginning); return walk; }, walk => { lock (all) all.Add(walk.Tally); });
+        return all;
     }
 
     /// <summary>The scenario that a combination is: choices over the sheet's own, parts of the stock list as what-ifs.</summary>
@@ -64,17 +77,18 @@ public sealed class PartsSearch
     private Combination Found(long index, double effort, double margin)
     {
         var chosen = Chosen(index);
-        return new(chosen, effort, double.IsFinite(margin) ? margin : null, chosen.Sum(c => c.Cost), chosen.Any(c => c.UnsprungMass is null) ? null : chosen.Sum(c => c.UnsprungMass!.Value), null);
+        return new(chosen, effort, double.IsFinite(margin) ? margin : null, chosen.Any(c => c.Cost is null) ? null : chosen.Sum(c => c.Cost!.Value), chosen.Any(c => c.UnsprungMass is null) ? null : chosen.Sum(c => c.UnsprungMass!.Value), null);
     }
 
-    private (List<Combination> Kept, List<SearchReason> Fallen) Confirm(List<Combination> ranked, int best, CancellationToken cancel)
+    private (List<Combination> Kept, List<SearchReason> Fallen) Confirm(List<Combination> ranked, int best, HashSet<string> standing, CancellationToken cancel)
     {
         var (kept, fallen) = (new List<Combination>(), new List<SearchReason>());
+        HashSet<string> stands = [.. Standing(standing).Select(f => f.Id)];
         foreach (var one in ranked)
         {
             if (kept.Count == best) break;
             cancel.ThrowIfCancellationRequested();
-            var findings = Moved(SheetOf(one.Chosen)).ToList();
+            var findings = Confirmed(SheetOf(one.Chosen), stands).ToList();
             var no = findings.Find(f => f.Finding.Verdict == Verdict.Fail);
             if (no is null) kept.Add(one with { Watch = findings.Count(f => f.Finding.Verdict == Verdict.Caution) });
             else fallen.Add(new(no.Id, 1, one.Chosen, no.Finding.Text));
@@ -82,15 +96,15 @@ public sealed class PartsSearch
         return (kept, fallen);
     }
 
-    /// <summary>What is judged and moved by the candidates.</summary>
-    private IEnumerable<SheetFinding> Moved(Sheet sheet) =>
-        _plan.Steps.Where(s => s.Judged).Select(s => sheet.Instances[Array.IndexOf(sheet.Plan.Instances, s.Instance)]).OfType<InstanceState>().SelectMany(Sheet.FindingsOf);
+    /// <summary>What decides on a whole sheet: everything that is confirmed, but for what says no whatever is chosen.</summary>
+    private IEnumerable<SheetFinding> Confirmed(Sheet sheet, HashSet<string> standing) =>
+        sheet.Instances.OfType<InstanceState>().Where(i => _plan.Goal.Confirms(i.Instance)).SelectMany(Sheet.FindingsOf).Where(f => !standing.Contains(f.Id));
 
     /// <summary>A no that stands whatever is chosen here.</summary>
-    private IEnumerable<SheetFinding> Standing()
+    private IEnumerable<SheetFinding> Standing(HashSet<string> unmoved)
     {
         var moved = _plan.Steps.Select(s => s.Instance).ToHashSet();
-        return _plan.Sheet.Instances.OfType<InstanceState>().Where(i => _plan.Goal.Judges(i.Instance) && !moved.Contains(i.Instance)).SelectMany(Sheet.FindingsOf).Where(f => f.Finding.Verdict == Verdict.Fail);
+        return _plan.Sheet.Instances.OfType<InstanceState>().Where(i => _plan.Goal.Confirms(i.Instance)).SelectMany(i => Sheet.FindingsOf(i).Where(f => f.Finding.Verdict == Verdict.Fail && (unmoved.Contains(f.Id) || !moved.Contains(i.Instance))));
     }
 
     private string Sentence(string finding, long index) => SheetOf(Chosen(index)).Findings().FirstOrDefault(f => f.Id == finding)?.Finding.Text ?? finding;

@@ -1,6 +1,6 @@
 namespace Crossmember.Builds.Searching;
 
-/// <summary>Orders combinations by the sum of their places in four lists: least effort, most margin, least cost, least unsprung mass. No unit or weight decides.</summary>
+/// <summary>Orders combinations by the sum of their places in four lists: least effort, most margin, least cost, least unsprung mass. No unit or weight decides. Without a margin, or with one below zero, it comes after all others.</summary>
 internal static class Ranking
 {
     public static List<Combination> Of(Combination[] found)
@@ -8,9 +8,9 @@ internal static class Ranking
         var sum = new double[found.Length];
         Add(found, sum, c => double.IsNaN(c.Effort) ? double.PositiveInfinity : c.Effort);
         Add(found, sum, c => -(c.Margin ?? double.NegativeInfinity));
-        Add(found, sum, c => (double)c.Cost);
+        Add(found, sum, c => c.Cost is { } cost ? (double)cost : double.PositiveInfinity);
         Add(found, sum, c => c.UnsprungMass ?? double.PositiveInfinity);
-        return [.. Enumerable.Range(0, found.Length).OrderBy(i => sum[i]).ThenBy(i => found[i].Effort).ThenBy(i => found[i].Cost).ThenBy(i => i).Select(i => found[i])];
+        return [.. Enumerable.Range(0, found.Length).OrderBy(i => found[i].Margin is null or < 0).ThenBy(i => sum[i]).ThenBy(i => found[i].Effort).ThenBy(i => found[i].Cost).ThenBy(i => i).Select(i => found[i])];
     }
 
     /// <summary>Equals share a place: the number of those that do better.</summary>

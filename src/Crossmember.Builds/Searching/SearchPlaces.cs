@@ -62,7 +62,7 @@ internal static class SearchPlaces
         var values = option.Parameters.SelectMany(p => sheet.Plan.Space.Expand(p.Key).Select(k => (Key: k, p.Value.Value))).ToList();
         // Everything it states must be something that an option here states: otherwise nobody knows what it goes with.
         if (values.Count == 0 || !values.TrueForAll(v => keys.Contains(v.Key))) return null;
-        var bought = option.Prices is { } own ? CostOf(option with { Hours = null }, sheet.Shop) : part.Each is { } each && each.Currency == sheet.Totals.CostTotal.Currency ? each.Amount : 0;
+        decimal? bought = option.Prices is not null ? CostOf(option with { Hours = null }, sheet.Shop) : part.Each is { } each && each.Currency == sheet.Totals.CostTotal.Currency ? each.Amount : null;
         return new(null, part.Id, part.Title, values, option.Parameters, bought, option.Masses is not null || option.MassBelow is not null ? MassOf(option) : 0, []);
     }
 

@@ -4,11 +4,11 @@ namespace Crossmember.Builds.Searching;
 
 /// <summary>One candidate at every place, and how it does.</summary>
 /// <param name="Effort">SI; NaN where it is not known.</param>
-/// <param name="Margin">Least share by which what is to be kept safe stays clear of its limits.</param>
-/// <param name="Cost">In the books' currency, tax not counted.</param>
+/// <param name="Margin">The least of what is to be kept safe; below zero it is not.</param>
+/// <param name="Cost">In the books' currency, tax not counted; null where a price is not known.</param>
 /// <param name="UnsprungMass">kg.</param>
 /// <param name="Watch">How many of its findings are to be watched; null until it was worked out as a whole sheet.</param>
-public sealed record Combination(IReadOnlyList<Candidate> Chosen, double Effort, double? Margin, decimal Cost, double? UnsprungMass, int? Watch);
+public sealed record Combination(IReadOnlyList<Candidate> Chosen, double Effort, double? Margin, decimal? Cost, double? UnsprungMass, int? Watch);
 
 /// <summary>Why combinations fell out.</summary>
 /// <param name="Finding">Id of the finding, as the sheet has it.</param>

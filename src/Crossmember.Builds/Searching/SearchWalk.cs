@@ -9,6 +9,7 @@ internal sealed class SearchWalk
 {
     private readonly SearchPlan _plan;
     private readonly int _depth;
+    private readonly IReadOnlySet<string> _standing;
     private readonly Value[] _values;
     private readonly int[] _statedBy;
     private readonly int[] _chosen;
@@ -22,9 +23,10 @@ internal sealed class SearchWalk
 
     private const int Nobody = -1, Elsewhere = -2;
 
-    public SearchWalk(SearchPlan plan)
+    /// <param name="standing">Findings that say no whatever is chosen: they refuse nobody.</param>
+    public SearchWalk(SearchPlan plan, IReadOnlySet<string> standing)
     {
-        (_plan, _depth) = (plan, Math.Min(2, plan.Places.Length));
+        (_plan, _depth, _standing, Tally) = (plan, Math.Min(2, plan.Places.Length), standing, new(plan.FindingCount));
         var keys = plan.Sheet.Keys;
         _values = [.. keys.Select(k => k.Source == Source.Default ? default : k.Value)];
         _statedBy = [.. keys.Select(k => k.Source is Source.Option or Source.WhatIf or Source.Conflict ? Elsewhere : Nobody)];
@@ -45,7 +47,7 @@ internal sealed class SearchWalk
     /// <summary>How many beginnings there are: ways to take the first two places.</summary>
     public static int Beginnings(SearchPlan plan) => plan.Places.Take(2).Aggregate(1, (n, p) => n * p.Candidates.Count);
 
-    public SearchTally Tally { get; } = new();
+    public SearchTally Tally { get; }
 
     /// <summary>Every combination that begins so.</summary>
     public void From(int beginning)
@@ -133,17 +135,19 @@ internal sealed class SearchWalk
         for (var i = 0; i < inputs.Length; i++) inputs[i] = Read(step.Instance.Inputs[i]);
         var outcome = step.Instance.Calculation.Run(inputs, Told.Numbers);
         string? killer = null;
-        var margin = double.PositiveInfinity;
         for (var f = 0; f < outcome.Findings.Count; f++)
         {
-            if (!step.Raised[f]) continue;
+            if (!step.Judged || !step.Raised[f]) continue;
             var finding = outcome.Findings[f];
-            if (step.Judged && (finding.Verdict == Verdict.Fail || (finding.Verdict == Verdict.Unknown && step.KnownBefore[f]))) killer ??= $"{step.Instance.Id}/{finding.Check}";
-            if (step.IsMargin && finding.Margin is { } m) margin = Math.Min(margin, m);
+            var no = finding.Verdict == Verdict.Fail || (finding.Verdict == Verdict.Unknown && step.KnownBefore[f]);
+            ref var sight = ref Tally.Sights[step.FirstFinding + f];
+            sight = sight.With(Sight.Of(no, finding.Value));
+            if (no && killer is null && !_standing.Contains(step.Ids[f])) killer = step.Ids[f];
         }
-        var effort = step.Effort < 0 ? 0 : outcome.Outputs[step.Effort] is { IsNumber: true } e ? e.Number : double.NaN;
-        return new(outcome.Outputs, killer, effort, margin);
+        return new(outcome.Outputs, killer, Number(outcome, step.Effort, 0), Number(outcome, step.Margin, double.PositiveInfinity));
     }
+
+    private static double Number(Outcome outcome, int output, double none) => output < 0 ? none : outcome.Outputs[output] is { IsNumber: true } e ? e.Number : double.NaN;
 
     private Value Read(InputSource source)
     {

@@ -37,7 +37,8 @@ public sealed class PartsSearchTests
     private static readonly Opened s_truck = Opened.Vehicle(Slots, top: Top);
 
     private static readonly SearchGoal s_goal = new(
-        i => i.Calculation.Id.StartsWith("driveline.", StringComparison.Ordinal), i => i.Calculation.Id == "driveline.cruise", ("driveline.cruise", "engineSpeed"), slot => slot == "rear");
+        i => i.Calculation.Id.StartsWith("driveline.", StringComparison.Ordinal), i => i.Calculation.Id.StartsWith("driveline.", StringComparison.Ordinal),
+        ("driveline.cruise", "engineSpeed"), ("driveline.top-speed", "topSpeed"), slot => slot == "rear");
 
     private static PartsSearch Search() => new(s_truck.Sheet(), s_goal, page => page == "Driveline");
 

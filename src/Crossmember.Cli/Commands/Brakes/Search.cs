@@ -43,7 +43,7 @@ internal static class Search
         {
             output.WriteLine();
             output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{place}. pedal {Known(one.Effort, "0")} N, margin {(one.Margin is { } m ? $"{100 * m:0} %" : "don't know")}, {one.Cost:0.00} {currency}, unsprung {(one.UnsprungMass is { } kg ? $"{kg:0.#} kg" : "don't know")}, {one.Watch} to watch"));
+                $"{place}. pedal {Known(one.Effort, "0")} N, front over rear {(one.Margin is { } m ? $"{m:0.00}" : "don't know")}, {(one.Cost is { } cost ? $"{cost:0.00} {currency}" : "price not known")}, unsprung {(one.UnsprungMass is { } kg ? $"{kg:0.#} kg" : "don't know")}, {one.Watch} to watch"));
             foreach (var line in Told(result.Search, one.Chosen)) output.WriteLine("   " + line);
         }
         if (result.Reasons.Count > 0) output.WriteLine();

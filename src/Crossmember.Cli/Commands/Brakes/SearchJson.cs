@@ -22,7 +22,7 @@ internal static class SearchJson
                 ["choices"] = Choices(result.Search, one.Chosen),
                 ["pedalForce"] = double.IsNaN(one.Effort) ? null : new JsonObject { ["value"] = Json.Number(one.Effort), ["unit"] = "N" },
                 ["margin"] = one.Margin is { } m ? Json.Number(m) : null,
-                ["cost"] = new Planning.Money(one.Cost, currency).ToString(),
+                ["cost"] = one.Cost is { } cost ? new Planning.Money(cost, currency).ToString() : null,
                 ["unsprungMass"] = one.UnsprungMass is { } kg ? new JsonObject { ["value"] = Json.Number(kg), ["unit"] = "kg" } : null,
                 ["cautions"] = one.Watch,
             })]),
