@@ -100,6 +100,6 @@ public class StopTests
     }
 
     private static IEnumerable<(string Name, double[] Y)> Curves(string? circuits, string bypass) =>
-        Door.Run("brakes.stop", Sheet.WithPedal("fixed", [("grip", "0.8"), ("rule", "none"), ("bypass", bypass), .. circuits is null ? Array.Empty<(string, string)>() : [("circuits", circuits)]]))["curves"]!.AsArray()
-            .Select(c => (c!["name"]!.GetValue<string>(), c["y"]!.AsArray().Select(v => v!.GetValue<double>()).ToArray()));
+        Door.Run("brakes.stop", Sheet.WithPedal("fixed", [("grip", "0.8"), ("rule", "none"), ("bypass", bypass), ("circuits", circuits)]))["curves"]!.AsArray()
+            .Select(c => (c!["name"]!.GetValue<string>(), c["y"]!["values"]!.AsArray().Select(v => v!.GetValue<double>()).ToArray()));
 }
