@@ -67,6 +67,7 @@ internal static class PedalBindings
              ("pedalEfficiency", Pedal + "efficiency"), s_ratio, ("bore", Master + "effective-bore"), ("vacuum", Booster + "vacuum"), ("lineVacuum", Booster + "vacuum-there")]),
         Bind("brakes.road-test", [],
             [("speed", Test + "speed"), ("beginDistance", Test + "begin-distance"), ("endDistance", Test + "end-distance"), ("wholeDistance", Test + "distance"), ("delay", Test + "delay"), ("buildUp", Test + "build-up")],
-            [("deceleration", Test + "deceleration")]),
+            // Before the vehicle is together there is no stop to ask for; the gauge sheet asks for readings once.
+            [("deceleration", Test + "deceleration")], raises: []),
     ];
 }

@@ -22,7 +22,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
     Validity = "Standing still, cold drums, shoes and cables set. The strut is taken to press both shoes alike. A hot drum shrinks away from its shoes as it cools and lets go some; a trailer is not in here.",
     Sources =
     [
-        "Statics on a slope, derived (docs/derivations/drum-brakes.md)", "Grades and forces of the rules: data/engineering/brake-parking.csv, from memory: read the official text before anything is judged by them",
+        "Statics on a slope, derived (docs/derivations/drum-brakes.md)", "Grades and forces of the rules: data/engineering/brake-rules.csv, from memory: read the official text before anything is judged by them",
         "Jacked wheel and open differential: mechanics",
     ],
     Checks =
@@ -67,7 +67,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
     ],
 })
 {
-    private const string Driveline = "driveline", Front = "front", Rear = "rear", Nothing = "none", Memory = "data/engineering/brake-parking.csv, from memory";
+    private const string Driveline = "driveline", Front = "front", Rear = "rear", Nothing = "none", Memory = "data/engineering/brake-rules.csv, from memory";
 
     public sealed record Inputs(
         [Input("where the parking brake acts", OneOf = [Rear, Front, Driveline, Nothing], Measure = "follow the cable from the lever")] string Kind,
