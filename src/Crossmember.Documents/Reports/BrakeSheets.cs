@@ -9,10 +9,10 @@ namespace Crossmember.Documents.Reports;
 /// <summary>Sheets of the brakes that are taken to the vehicle and written on, each from the top of a page.</summary>
 internal static class BrakeSheets
 {
-    private const int Stops = 6;
+    private const int Stops = 5;
 
     /// <summary>A box that is ticked by hand, and a line that is written on.</summary>
-    private const string Box = "[\u00a0\u00a0\u00a0]", Rule = "\n____________", Short = "\n________";
+    private const string Box = "[\u00a0\u00a0\u00a0]", Rule = "\n____________", Short = "\n________", Flat = "____________";
 
     public static IEnumerable<Block> Lines(Sheet sheet, MeasureSystem measure)
     {
@@ -57,7 +57,7 @@ internal static class BrakeSheets
         yield return Blanks("Day", "Driver", "Watcher", "Ground, dry or wet", "Mass, loaded how", "Tire pressures");
         yield return new Block.Notice("Caution", [.. BrakeWords.RoadCautions.Select(c => (Text)c)]);
         yield return new Block.Table("In this order; each only when the one before it was good", [new("test", Share: 2), new("good when", Share: 1.4), new("seen", Share: 1.2), new("good")],
-            [.. BrakeWords.RoadTest(measure).Select(t => new Row([t.Test, t.Good, Rule, Box]))]);
+            [.. BrakeWords.RoadTest(measure).Select(t => new Row([t.Test, t.Good, Flat, Box]))]);
         yield return new Block.Table("Decelerations, to note as the curve of the road test", [new("speed"), new("pedal force", true), new("deceleration, g", true), new("locked first"), new("pulled to")],
             [.. Enumerable.Range(0, Stops).Select(_ => new Row([Rule, Rule, Rule, Rule, Rule]))]);
     }
@@ -77,5 +77,5 @@ internal static class BrakeSheets
 
     private static Block.Facts Blanks(params string[] names) => new([.. names.Select(n => new Named(n, Rule))]);
 
-    private static Block.Table Checklist(IReadOnlyList<string> steps) => new("", [new("done"), new("step", Share: 4), new("by")], [.. steps.Select(s => new Row([Box, s, Short]))]);
+    private static Block.Table Checklist(IReadOnlyList<string> steps) => new("", [new("done"), new("step", Share: 4), new("by")], [.. steps.Select(s => new Row([Box, s, Flat]))]);
 }

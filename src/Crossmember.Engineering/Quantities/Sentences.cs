@@ -12,7 +12,7 @@ public static partial class Sentences
 {
     private const int FewestFigures = 3;
 
-    [GeneratedRegex(@"(?<![\w.,-])(?<sign>[+-]?)(?<number>\d+(?:\.\d+)?) (?<unit>kg|mm|km/h|km|kN|N/mm|N m|N|kW|MPa|m/s|lbf ft|lbf|lb|mph|psi|hp|ft|C)(?![\w/·])", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"(?<![\w.,-])(?<sign>[+-]?)(?<number>\d+(?:\.\d+)?) (?<unit>kg|mm|km/h|km|kN|N/mm|N m|N|kW|MPa|m/s|lbf ft|lbf|lb|mph|psi|hp|ft|m|C)(?![\w/·])", RegexOptions.ExplicitCapture)]
     private static partial Regex Quantities();
 
     /// <param name="exact">Numbers that the sentence was made from, each with its unit's code: where a figure in it is one of them rounded, the exact one is turned, so that nothing is rounded twice.</param>

@@ -17,6 +17,7 @@ public class SentencesTests
     [InlineData("330 N m at the shaft.", "243 lbf ft at the shaft.")]
     [InlineData("The springs give 35.0 N/mm.", "The springs give 200 lbf/in.")]
     [InlineData("It gets to 465 C at 20.4 km from here, -40 C at night, -10 C by day.", "It gets to 869 F at 12.7 mile from here, -40 F at night, 14 F by day.")]
+    [InlineData("It stands after 79 m of 80.5 m allowed, at 5.1 m/s2.", "It stands after 259 ft of 264 ft allowed, at 5.1 m/s2.")]
     [InlineData("2714 rpm at 4.27:1, 6.79 % apart.", "2714 rpm at 4.27:1, 6.79 % apart.")]
     public void American_readers_read_their_own(string worded, string read) => Assert.Equal(read, Sentences.InMeasures(worded, MeasureSystem.UsCustomary));
 

@@ -52,9 +52,9 @@ public sealed class BrakesPageTests() : ShopPages(BrakedTruck.Of(Demo()))
     {
         var page = Page(part);
         Assert.Contains("Brakes can kill", Text(page.Find(".caution-line")), StringComparison.Ordinal);
-        Assert.Equal(BrakeArea.All.Count, page.FindAll(".areas a").Count);
+        Assert.Superset(BrakeArea.All.Select(a => a.Title).ToHashSet(), page.FindAll(".areas a").Select(Text).ToHashSet());
         Assert.Equal(BrakeArea.Find(part)!.Title, Text(page.Find(".areas a[aria-current=page]")));
-        Assert.All(page.FindAll(".areas a"), a => Assert.Contains("in=discs&against=drums", a.GetAttribute("href")!, StringComparison.Ordinal));
+        Assert.All(page.FindAll(".areas a"), a => Assert.Contains("in=discs", a.GetAttribute("href")!, StringComparison.Ordinal));
     }
 
     [Fact]

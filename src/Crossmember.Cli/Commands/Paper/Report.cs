@@ -27,6 +27,7 @@ internal static class Report
         return new("report", "Writes a document as PDF or as a page that stands by itself.",
             "crossmember report sheet packhorse --scenario carried --out packhorse.pdf",
             "crossmember report mass packhorse --scenario working --out mass.pdf",
+            "crossmember report brakes packhorse --scenario working --out brakes.pdf",
             "crossmember report calculation packhorse --calculation driveline.cruise --out cruise.html --measure metric",
             "echo '{\"size\":\"33x10.50R15LT\"}' | crossmember report calculation --calculation tires.dimensions --input - --out tire.pdf --paper a4")
         {
