@@ -10,7 +10,8 @@ public readonly record struct Left(Reached BoosterDead, Reached FrontLost, Reach
     /// <param name="circuitForce">Pedal force in N with a lost circuit.</param>
     /// <param name="frontCap">Most line pressure in Pa with the front circuit lost, where the pedal or the cylinder comes to its end; infinite where nothing is said.</param>
     /// <param name="bypass">Whether the rear valve opens when the front circuit is lost.</param>
-    public static Left Of(in Rig rig, in Loading load, in PedalLine pedal, double deadForce, double circuitForce, double mu, string circuits, bool bypass, double frontCap, double rearCap)
+    public static Left Of(in Rig rig, in Loading load, in PedalLine pedal, double deadForce, double circuitForce, double mu, string circuits, bool bypass, double frontCap = double.PositiveInfinity,
+        double rearCap = double.PositiveInfinity)
     {
         var dead = Reached.Of(rig.TotalAt(pedal.DeadPressure(deadForce)) / load.Weight, LockUp.On(mu, rig, load).Deceleration);
         double leg = pedal.Pressure(circuitForce), front = Math.Min(leg, frontCap), rear = Math.Min(leg, rearCap);

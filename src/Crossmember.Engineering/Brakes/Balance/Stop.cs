@@ -36,7 +36,7 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
     NoTrends =
     [
         new("centerX", "only where it caps what the road takes"), new("height", "likewise"), new("wheelbase", "likewise"), new("grip", "caps what is reached; below the cap it changes nothing"),
-        new("deadLoss", "of a dead booster; only drawn here"), new("buildUp", "counts only where the rule does not state its own delay"),
+        new("deadLoss", "of a dead booster; only drawn here"), new("frontLostPressure", "of a lost circuit; only drawn here"), new("rearLostPressure", "of a lost circuit; only drawn here"), new("buildUp", "counts only where the rule does not state its own delay"),
         new("plainPressure", "counts above the booster's knee only"), new("metering", "holds the front off at the first touch only"), new("rearShare", "works as more force, an earlier knee and a lower threshold at the rear"), new("braking", "stands in where no rule asks a deceleration"),
     ],
     Examples =
@@ -78,7 +78,10 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
         [Input("line pressure at 100 lbf of pedal by leg alone", "MPa", MoreThan = 0, Measure = How.HowPedal)] Pressure PlainPressure,
         [Input("line pressure that the spring of a dead booster takes", "MPa", AtLeast = 0, Measure = How.HowPedal)] Pressure DeadLoss,
         [Input("how the circuits are split, for the lines with one lost", OneOf = [Failure.One, Failure.FrontRear, Failure.Diagonal], Measure = "follow the lines from the master cylinder: which wheels hang on which outlet")] string? Circuits,
-        [Input("whether the rear valve opens when the front circuit is lost; taken as no where nothing is said", OneOf = ["yes", "no"], Measure = "read the valve's papers")] string? Bypass);
+        [Input("whether the rear valve opens when the front circuit is lost; taken as no where nothing is said", OneOf = ["yes", "no"], Measure = "read the valve's papers")] string? Bypass,
+        [Input("kind of master cylinder; a single one is one circuit", OneOf = [Failure.SingleMaster, "tandem", "stepped", "twin"], Measure = "count its outlets: one bore with one outlet is single")] string? MasterKind,
+        [Input("line pressure in the rear circuit at which the pedal or the stroke ends with the front one lost, for its line", "MPa", AtLeast = 0, Measure = How.HowLost)] Pressure? FrontLostPressure,
+        [Input("line pressure in the front circuit at which the pedal or the stroke ends with the rear one lost, for its line", "MPa", AtLeast = 0, Measure = How.HowLost)] Pressure? RearLostPressure);
 
     public sealed record Result(
         [Output("line pressure for the deceleration asked", "MPa")] Pressure? Pressure,
@@ -109,7 +112,7 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
         if (way is { } meters && asked.Row?.Linear is { } a) w.Line("s", "A v + v^2/(2 d), A v with v in km/h", $"{a} x {asked.Speed * 3.6} + {asked.Speed}^2 / (2 x {reached.Z * Loading.Gravity})", meters, "m");
         else if (way is { } told) w.Line("s", "v tb/2 + v^2/(2 d) - d tb^2/24", $"v {asked.Speed}, d {reached.Z * Loading.Gravity}, tb {x.BuildUp.Seconds}", told, "m");
         asked.Answer(w, force, bare, way, reached, mu);
-        if (w.Shown) StopCurves.Draw(w, rig, load, pedal, mu, x.Circuits, x.Bypass == "yes");
+        if (w.Shown) StopCurves.Draw(w, rig, load, pedal, mu, x);
         return new(line is { } l ? UnitsNet.Pressure.FromPascals(l) : null, force is { } f ? Force.FromNewtons(f) : null, Ratio.FromDecimalFractions(reached.Z), way is { } s ? Length.FromMeters(s) : null);
     }
 }

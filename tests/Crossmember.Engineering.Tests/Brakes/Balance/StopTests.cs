@@ -130,6 +130,18 @@ public class StopTests
         }
     }
 
+    // A pedal that is down at 2 MPa is down in the picture too, and a single cylinder has no circuit to lose.
+    [Fact]
+    public void The_lines_end_where_the_pedal_does()
+    {
+        (string, string?)[] floor = [("grip", "0.8"), ("rule", "none"), ("circuits", "front-rear"), ("frontLostPressure", "2 MPa"), ("rearLostPressure", "1 MPa")];
+        var failure = Door.Run("brakes.failure", Sheet.WithPedal("fixed", floor));
+        var curves = Door.Run("brakes.stop", Sheet.WithPedal("fixed", floor))["curves"]!.AsArray();
+        foreach (var (line, output) in new[] { ("front circuit lost", "frontLost"), ("rear circuit lost", "rearLost") })
+            failure.Gives(output, curves.Single(c => c!["name"]!.GetValue<string>() == line)!["y"]!["values"]!.AsArray()[28]!.GetValue<double>() * 9.80665, 0.001);
+        Assert.Equal(2, Door.Run("brakes.stop", Sheet.WithPedal("fixed", [.. floor, ("masterKind", "single")]))["curves"]!.AsArray().Count);
+    }
+
     private static IEnumerable<(string Name, double[] Y)> Curves(string? circuits, string bypass) =>
         Door.Run("brakes.stop", Sheet.WithPedal("fixed", [("grip", "0.8"), ("rule", "none"), ("bypass", bypass), ("circuits", circuits)]))["curves"]!.AsArray()
             .Select(c => (c!["name"]!.GetValue<string>(), c["y"]!["values"]!.AsArray().Select(v => v!.GetValue<double>()).ToArray()));
