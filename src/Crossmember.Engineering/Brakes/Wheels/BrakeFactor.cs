@@ -44,7 +44,7 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
             "Shigley, Mechanical Engineering Design, problem 16-1 (inputs from memory): 422 N m from 2.2 kN at each shoe of a 300 mm drum, worked again", Provenance.HandbookMemory),
         new(new Dictionary<string, string> { ["kind"] = "drum", ["friction"] = "0.35", ["drumKind"] = "duo-servo", ["drumDiameter"] = "240 mm", ["anchorDistance"] = "100 mm", ["actuatorDistance"] = "100 mm" },
             new Dictionary<string, double> { ["factor"] = 4.1617, ["sensitivity"] = 2.448 }, 0.0002, "4 mu / (1 - 0.42)^2 and 1.42 / 0.58, by hand", Provenance.Derived),
-        new(new Dictionary<string, string> { ["kind"] = "disc", ["friction"] = "0.38" }, new Dictionary<string, double> { ["factor"] = 0.76, ["sensitivity"] = 1 }, 1e-6, "two faces of 0.38", Provenance.Derived),
+        new(new Dictionary<string, string> { ["kind"] = "disc", ["friction"] = "0.38", ["frictionLetters"] = "FE" }, new Dictionary<string, double> { ["factor"] = 0.76, ["sensitivity"] = 1 }, 1e-6, "two faces of 0.38", Provenance.Derived),
     ],
     Cautions = [Linings, Qualified],
 })
