@@ -168,9 +168,7 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
         return new(null, null, null, null, null, null, null, Volume.FromCubicMeters(front.At(hard)), Volume.FromCubicMeters(rear.At(hard)));
     }
 
-    internal static PedalLine? Line(Inputs x) =>
-        x is { CutIn: { } c, JumpIn: { } j, Knee: { } k, KneePressure: { } kp, PlainPressure: { } pp, DeadLoss: { } d }
-            ? new(pp.Pascals / PedalLine.ReferenceForce, c.Newtons, j.Pascals, k.Newtons, kp.Pascals, d.Pascals) : null;
+    internal static PedalLine? Line(Inputs x) => PedalFigures.Line(x.CutIn, x.JumpIn, x.Knee, x.KneePressure, x.PlainPressure, x.DeadLoss);
 
     private static double? At50(Inputs x) => Line(x)?.Pressure(ReserveForce);
 

@@ -93,8 +93,12 @@ public class AdhesionTests
             var pieces = room[..UsePiece.Fill(room, rig, load)];
             var limit = which switch
             {
-                0 => GripLimit.FrontOverRear(0.15, 0.8), 1 => GripLimit.RearAtMost(0.15, 0.8, 0, 1 / 0.9), 2 => GripLimit.FrontAtMost(0.1, 0.61, 0.0823529, 1 / 0.85),
-                3 => GripLimit.RearAtMost(0.5, 0.61, -0.42, 2), 4 => GripLimit.FrontAtLeast(0.15, 0.3, -0.08, 1), _ => GripLimit.FrontOverRear(0.3, 0.45),
+                0 => GripLimit.FrontOverRear(0.15, 0.8),
+                1 => GripLimit.RearAtMost(0.15, 0.8, 0, 1 / 0.9),
+                2 => GripLimit.FrontAtMost(0.1, 0.61, 0.0823529, 1 / 0.85),
+                3 => GripLimit.RearAtMost(0.5, 0.61, -0.42, 2),
+                4 => GripLimit.FrontAtLeast(0.15, 0.3, -0.08, 1),
+                _ => GripLimit.FrontOverRear(0.3, 0.45),
             };
             GripLimit? unless = which == 5 ? GripLimit.RearAtMost(0.3, 0.45, 0.05, 1) : null;
             var worst = Worst.Of(limit, pieces, load, unless);
