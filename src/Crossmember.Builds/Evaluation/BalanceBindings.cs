@@ -25,6 +25,11 @@ internal static class BalanceBindings
         ("deadLoss", Pedal + "dead-loss"),
     ];
 
+    private static readonly (string, string)[] s_lost =
+    [
+        ("circuits", "brakes.circuits"), ("bypass", Valve + "bypass"), ("masterKind", "brakes.master.kind"), ("frontLostPressure", Pedal + "front-lost-pressure"), ("rearLostPressure", Pedal + "rear-lost-pressure"),
+    ];
+
     private static readonly (string, string) s_rule = ("rule", "brakes.rule"), s_grip = ("grip", "duty.grip"), s_buildUp = ("buildUp", "duty.brake-build-up");
 
     public static IReadOnlyList<Binding> All { get; } =
@@ -35,9 +40,10 @@ internal static class BalanceBindings
             [("knee", ConditionKnee)]),
         Bind("brakes.distribution", s_each, [.. s_rig, s_rule, s_grip], [("crossover", "brakes.{condition}.crossover")]),
         Bind("brakes.adhesion", s_each, [.. s_rig, s_rule]),
-        Bind("brakes.lock-order", s_each, [.. s_rig, .. s_pedal, s_grip]),
-        Bind("brakes.stop", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, s_buildUp, ("braking", "duty.braking"), ("circuits", "brakes.circuits"), ("bypass", Valve + "bypass")]),
-        Bind("brakes.failure", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, s_buildUp, ("circuits", "brakes.circuits"), ("bypass", Valve + "bypass")]),
+        Bind("brakes.lock-order", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip]),
+        Bind("brakes.stop", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, s_buildUp, ("braking", "duty.braking"), .. s_lost]),
+        // What a burst hose takes is told of each end already: raised once.
+        Bind("brakes.failure", s_each, [.. s_rig, .. s_pedal, s_rule, s_grip, .. s_lost], raises: ["booster-dead", "front-lost", "rear-lost"]),
         Bind("brakes.best-valve", [],
             [.. s_axles, ("totals", "mass.*.total"), ("centersX", "mass.*.center-x"), ("heights", "mass.*.center-height"), ("fittedKnees", "brakes.*.valve-knee")],
             [("knee", "brakes.best-valve.knee"), ("slope", "brakes.best-valve.slope")]),

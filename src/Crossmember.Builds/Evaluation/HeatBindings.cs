@@ -11,7 +11,8 @@ internal static class HeatBindings
 
     private static readonly (string, string)[] s_rig =
     [
-        ("mass", "mass.{condition}.total"), ("forces", Every + "force"), ("thresholds", Every + "threshold"), ("valveKnee", "brakes.{condition}.valve-knee"), ("valveSlope", "brakes.valve.slope"),
+        ("mass", "mass.{condition}.total"), ("forces", Every + "force"), ("thresholds", Every + "threshold"), ("valve", "brakes.valve.kind"), ("valveKnee", "brakes.{condition}.valve-knee"),
+        ("valveSlope", "brakes.valve.slope"),
         ("metering", "brakes.metering.pressure"), ("rearShare", Pedal + "rear-share"),
     ];
 

@@ -40,7 +40,7 @@ internal static class PedalBindings
              ("rearShare", Pedal + "rear-share"), ("vacuumThere", Booster + "vacuum-there")]),
         Bind("brakes.booster-reserve", [],
             [s_ratio, ("pedalEfficiency", Pedal + "efficiency"), .. s_booster, ("efficiency", Booster + "efficiency"), ("vacuum", Booster + "vacuum-there"), s_altitude,
-             ("shellVolume", Booster + "shell-volume"), ("reservoirVolume", Booster + "reservoir-volume"), ("stroke", Pedal + "light-stroke")]),
+             ("shellVolume", Booster + "shell-volume"), ("reservoirVolume", Booster + "reservoir-volume"), ("stroke", Pedal + "light-stroke"), ("countedStrokes", Booster + "counted-strokes")]),
         Bind("brakes.bias-bar", [],
             [("barForce", Master + "force"), ("frontArm", Master + "bar-front-distance"), ("rearArm", Master + "bar-rear-distance"), ("frontBore", Master + "front-bore"), ("rearBore", Master + "rear-bore"),
              ("efficiency", Master + "efficiency"), ("wantedFrontShare", Master + "wanted-front-share")]),
@@ -54,8 +54,10 @@ internal static class PedalBindings
              ("frontHoses", "axle.front.brake.hose-count"), ("rearHoses", "axle.rear.brake.hose-count"), ("hoseBore", "brakes.hose-bore"), ("hoseGrade", "brakes.hose-grade"),
              ("frontSwell", "axle.front.brake.hose-expansion"), ("rearSwell", "axle.rear.brake.hose-expansion"), ("fluidVolume", "brakes.fluid.volume"), ("stiffness", "brakes.fluid.stiffness"),
              ("takeUp", Master + "take-up"), ("freePlay", Pedal + "free-play"), ("floorTravel", Pedal + "floor-travel"), ("masterStroke", Master + "stroke"), ("frontStroke", Master + "front-stroke"),
-             ("rearStroke", Master + "rear-stroke"), s_hard, .. s_line],
-            [("travel", Pedal + "travel"), ("stroke", Pedal + "stroke"), ("reserveStroke", Pedal + "light-stroke")]),
+             ("rearStroke", Master + "rear-stroke"),
+             ("frontThresholds", "wheel.front.*.brake.threshold"), ("rearThresholds", "wheel.rear.*.brake.threshold"), s_hard, .. s_line],
+            [("travel", Pedal + "travel"), ("stroke", Pedal + "stroke"), ("reserveStroke", Pedal + "light-stroke"), ("floorPressureFrontLost", Pedal + "front-lost-pressure"),
+             ("floorPressureRearLost", Pedal + "rear-lost-pressure")]),
         // The valve as it stands in the shop: bleeders are read on the empty vehicle.
         Bind("brakes.gauge-check", [],
             [.. s_line, ("rearShare", Pedal + "rear-share"), ("frontForce", "axle.front.brake.force"), ("frontThreshold", "axle.front.brake.threshold"), ("rearForce", "axle.rear.brake.force"),
@@ -65,6 +67,7 @@ internal static class PedalBindings
              ("pedalEfficiency", Pedal + "efficiency"), s_ratio, ("bore", Master + "effective-bore"), ("vacuum", Booster + "vacuum"), ("lineVacuum", Booster + "vacuum-there")]),
         Bind("brakes.road-test", [],
             [("speed", Test + "speed"), ("beginDistance", Test + "begin-distance"), ("endDistance", Test + "end-distance"), ("wholeDistance", Test + "distance"), ("delay", Test + "delay"), ("buildUp", Test + "build-up")],
-            [("deceleration", Test + "deceleration")]),
+            // Before the vehicle is together there is no stop to ask for; the gauge sheet asks for readings once.
+            [("deceleration", Test + "deceleration")], raises: []),
     ];
 }

@@ -15,8 +15,17 @@ internal static class RecordShape<TRecord>
 
     public static IReadOnlyList<OutputSpec> Outputs { get; } = [.. s_carriers.Select(c => c.Output).OfType<OutputSpec>()];
 
+    /// <summary>So often a record is carried by reflection before code is made for it: making it costs what some thousand runs cost.</summary>
+    private const int BeforeCode = 2000;
+
+    private static int s_carried;
+    private static RecordCode<TRecord>? s_code;
+
+    private static RecordCode<TRecord>? Code => s_code is { } made ? made : s_carried++ < BeforeCode ? null : s_code = new(s_constructor, s_carriers.Length, c => s_carriers[c].Code);
+
     public static object Make(ReadOnlySpan<Value> values)
     {
+        if (Code is { } code) return code.Make(values);
         var arguments = new object?[s_carriers.Length];
         for (var i = 0; i < arguments.Length; i++) arguments[i] = s_carriers[i].Lift(values[i]);
         return s_make.Invoke(arguments.AsSpan());
@@ -24,6 +33,7 @@ internal static class RecordShape<TRecord>
 
     public static Value[] Take(TRecord record)
     {
+        if (Code is { } code) return code.Take(record);
         var values = new Value[s_carriers.Length];
         for (var i = 0; i < values.Length; i++) values[i] = s_carriers[i].Lower(record);
         return values;
@@ -57,6 +67,9 @@ internal static class RecordShape<TRecord>
             if (parameter.GetCustomAttribute<InputAttribute>() is { } i) Input = Spec(name, i, optional);
             if (parameter.GetCustomAttribute<OutputAttribute>() is { } o) Output = Spec(name, o);
         }
+
+        /// <summary>What code for this member needs to know.</summary>
+        public MemberCode Code => new(_form, _dimension?.TypedFromSi, _dimension?.TypedToSi, _liftMembers, _lowerMembers);
 
         public InputSpec? Input { get; }
 

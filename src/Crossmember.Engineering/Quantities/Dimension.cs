@@ -6,8 +6,8 @@ namespace Crossmember.Engineering.Quantities;
 /// <remarks>Inside, every quantity is a double in the SI unit; the public type stands at the doors only.</remarks>
 public sealed class Dimension
 {
-    private Dimension(string name, Type type, Func<double, object> fromSi, Func<object, double> toSi) =>
-        (Name, QuantityType, FromSi, ToSi) = (name, type, fromSi, toSi);
+    private Dimension(string name, Type type, Func<double, object> fromSi, Func<object, double> toSi, Delegate typedFromSi, Delegate typedToSi) =>
+        (Name, QuantityType, FromSi, ToSi, TypedFromSi, TypedToSi) = (name, type, fromSi, toSi, typedFromSi, typedToSi);
 
     /// <summary>Lower-kebab name, as in <c>data/parameters.csv</c>.</summary>
     public string Name { get; }
@@ -20,6 +20,11 @@ public sealed class Dimension
 
     /// <summary>The number in SI of a public quantity.</summary>
     public Func<object, double> ToSi { get; }
+
+    /// <summary><see cref="FromSi"/> and <see cref="ToSi"/> by their own types, <c>Func&lt;double, T&gt;</c> and <c>Func&lt;T, double&gt;</c>: no boxing.</summary>
+    internal Delegate TypedFromSi { get; }
+
+    internal Delegate TypedToSi { get; }
 
     /// <summary>The SI unit, whose factor is 1.</summary>
     public Unit Si => Units.Of(this)[0];
@@ -76,5 +81,5 @@ public sealed class Dimension
     public override string ToString() => Name;
 
     private static Dimension Make<T>(string name, Func<double, T> from, Func<T, double> to)
-        where T : struct => new(name, typeof(T), x => from(x), x => to((T)x));
+        where T : struct => new(name, typeof(T), x => from(x), x => to((T)x), from, to);
 }

@@ -19,7 +19,8 @@ public sealed class BalanceSheetTests
         """;
 
     private const string Scenarios = """
-        {"id":"working","base":null,"choices":{}},{"id":"fixed","base":null,"choices":{"valve":"fixed"}},{"id":"ungauged","base":null,"choices":{"valve":"ungauged"}},{"id":"sensing","base":null,"choices":{"valve":"sensing"}}
+        {"id":"working","base":null,"choices":{}},{"id":"fixed","base":null,"choices":{"valve":"fixed"}},{"id":"ungauged","base":null,"choices":{"valve":"ungauged"}},{"id":"sensing","base":null,"choices":{"valve":"sensing"}},
+        {"id":"single","base":null,"choices":{},"whatIf":{"brakes.master.kind":"single"}},{"id":"floor","base":null,"choices":{},"whatIf":{"brakes.pedal.front-lost-pressure":"0 MPa"}}
         """;
 
     private static readonly Opened s_truck = Opened.Vehicle(Slots, Scenarios, """
@@ -50,8 +51,31 @@ public sealed class BalanceSheetTests
     [InlineData("working", "brakes.stop[condition=empty]/effort", Verdict.Pass)]
     [InlineData("working", "brakes.failure[condition=empty]/booster-dead", Verdict.Pass)]
     [InlineData("working", "brakes.best-valve/needed", Verdict.Caution)]
+    [InlineData("fixed", "brakes.best-valve/needed", Verdict.Pass)]
+    [InlineData("single", "brakes.failure[condition=empty]/front-lost", Verdict.Fail)]
+    [InlineData("floor", "brakes.failure[condition=empty]/front-lost", Verdict.Fail)]
     public void A_valve_flips_what_it_should(string scenario, string finding, Verdict verdict) =>
         Assert.Equal(verdict, s_truck.Sheet(scenario).Findings().Single(f => f.Id == finding).Finding.Verdict);
+
+    // A burst hose is told of each end already, and no stop is asked for before there is a vehicle to drive.
+    [Theory]
+    [InlineData("working")]
+    [InlineData("single")]
+    public void What_is_told_elsewhere_is_not_raised_again(string scenario)
+    {
+        var ids = s_truck.Sheet(scenario).Findings().Select(f => f.Id).ToList();
+        Assert.DoesNotContain("brakes.failure[condition=empty]/hose", ids);
+        Assert.DoesNotContain(ids, i => i.StartsWith("brakes.road-test", StringComparison.Ordinal));
+        Assert.Single(ids, "brakes.failure[condition=empty]/rear-lost");
+    }
+
+    // The heat of an axle rests on the valve: ungauged, it is not known.
+    [Fact]
+    public void The_heat_of_a_valve_that_nobody_gauged_is_unknown()
+    {
+        var found = s_truck.Sheet("ungauged").Findings().Single(f => f.Id == "brakes.drive-heat[condition=empty]/iron").Finding;
+        Assert.Equal(Verdict.Unknown, found.Verdict);
+    }
 
     // What a valve still unknown leaves open is asked of the builder by its own name.
     [Fact]

@@ -12,7 +12,7 @@ public sealed class HeatSheetTests
 
     private const string Slots = """
         ,{"id":"facts","parent":"vehicle","title":"Facts","options":[{"id":"as-found","parameters":{"vehicle.drag-area":"1.3 m2","axle.front.brake.force":"12642.9 N","axle.rear.brake.force":"5442.7 N",
-          "axle.front.brake.threshold":"0.02 MPa","axle.rear.brake.threshold":"0.4 MPa","brakes.fluid.grade":"DOT 3","wheel.rear.*.brake.friction-sensitivity":"1.4",
+          "axle.front.brake.threshold":"0.02 MPa","axle.rear.brake.threshold":"0.4 MPa","brakes.valve.kind":"none","brakes.fluid.grade":"DOT 3","wheel.rear.*.brake.friction-sensitivity":"1.4",
           "wheel.front.*.brake.friction-sensitivity":"1","wheel.*.*.brake.friction-letters":"FE"}}]}
         ,{"id":"discs","parent":"vehicle","title":"Front discs","options":[
           {"id":"as-found","masses":[],"parameters":{"wheel.front.*.brake.kind":"disc","wheel.front.*.brake.rotor-diameter":"280 mm","wheel.front.*.brake.rotor-thickness":"12 mm","wheel.front.*.brake.rotor-vented":"solid","wheel.front.*.brake.pad-area":"45 cm2"}},

@@ -106,6 +106,20 @@ public sealed class WheelBrakeSheetTests
         Assert.Contains("pick the rule", rule.Text);
     }
 
+    // A single master cylinder is one circuit, whatever is said of the lines; letters that do not go with a friction are told.
+    [Fact]
+    public void A_single_master_and_letters_come_in_from_the_sheet()
+    {
+        var sheet = Opened.Vehicle(Slots, """
+            {"id":"working","base":null,"choices":{"lines":"split","front":"discs"},"whatIf":{"brakes.master.kind":"single","wheel.front.*.brake.friction-letters":"EE"}}
+            """).Sheet();
+        Assert.Equal(Verdict.Fail, sheet.Findings().Single(f => f.Id == "brakes.layout/circuits").Finding.Verdict);
+        Assert.Equal(Verdict.Caution, sheet.Findings().Single(f => f.Id == "brakes.factor[axle=front,side=left]/geometry").Finding.Verdict);
+        var parked = Opened.Vehicle(Slots.Replace("\"wheel.rear.*.brake.friction\":\"0.35\",", "", StringComparison.Ordinal).Replace("leading-trailing", "two-leading", StringComparison.Ordinal),
+            """{"id":"working","base":null,"choices":{"parking":"at-drums"}}""", Weighed).Sheet();
+        Assert.Contains("backward is missing", parked.Findings().Single(f => f.Id == "brakes.parking[condition=empty]/effort").Finding.Text);
+    }
+
     // A disc is asked for its own readings only.
     [Fact]
     public void Nothing_of_a_drum_is_asked_for_at_a_disc()

@@ -28,13 +28,8 @@ internal static class AdhesionFindings
     private static void FrontFirst(Worksheet w, string rule, in Worst first, in Worst instead, Verdict beyond)
     {
         if (double.IsInfinity(first.Margin)) return;
-        if (rule == BrakeRule.Car135)
-        {
-            w.Answer("front-first", Verdict.Pass, NotAsked);
-            return;
-        }
         var takes = first.Margin < 0 && instead.Margin is >= 0 and < double.PositiveInfinity;
-        var law = AdhesionRule.DemandSlope(rule) is null ? "" : $" {BrakeRule.LocalLaw}";
+        var law = rule is BrakeRule.None or BrakeRule.Truck105 ? "" : $" {BrakeRule.LocalLaw}";
         if (takes)
         {
             w.Answer("front-first", Verdict.Pass, $"The rear axle comes first at {first.Z:0.00} g, but keeps within the bands that the rule takes instead.{law}", first.Margin, "1", AdhesionRule.SourceOf(rule));

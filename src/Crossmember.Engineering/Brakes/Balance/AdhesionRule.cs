@@ -13,14 +13,14 @@ public static class AdhesionRule
     public const double Low = 0.15, High = 0.8;
 
     public const string From71320 = "71/320/EEC Annex II Appendix, 3.1.1; family of UN Regulation 13 Annex 10", From13H = "UN Regulation 13-H Annex 5, from memory",
-        From135 = "49 CFR 571.135, torque wheel test, from memory", Practice = "common practice, no source";
+        From135 = "49 CFR 571.135, torque wheel test, from memory", Sequence135 = "49 CFR 571.135 S7.2, order of locking from 0.15 to 0.80, from memory", Practice = "common practice, no source";
 
     /// <summary>Where the curves may cross for M1, and by how much the rear may then lie over z.</summary>
     private const double BandFrom = 0.3, BandTo = 0.45, BandOver = 0.05, Beside = 0.08;
 
     public static bool IsRead(string rule) => rule is BrakeRule.Car13 or BrakeRule.Van13;
 
-    public static string SourceOf(string rule) => rule switch { BrakeRule.Car13 or BrakeRule.Van13 => From71320, BrakeRule.Car13H => From13H, BrakeRule.Car135 => From135, _ => Practice };
+    public static string SourceOf(string rule) => rule switch { BrakeRule.Car13 or BrakeRule.Van13 => From71320, BrakeRule.Car13H => From13H, BrakeRule.Car135 => Sequence135, _ => Practice };
 
     /// <summary>The end of the stretch over which the front must use more than the rear.</summary>
     public static double FrontFirstTo(string rule) => rule == BrakeRule.Van13 ? 0.5 : High;

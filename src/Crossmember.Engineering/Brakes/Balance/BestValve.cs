@@ -25,7 +25,7 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
     Checks =
     [
         new("fitted", null, "Does what is fitted keep the front first with enough of the road used?", "fittedKnees", "valveSlope"),
-        new("needed", null, "Is a rear valve needed?"),
+        new("needed", null, "Do the brakes need a rear valve other than what is fitted?"),
     ],
     Trends = [new("rearForce", "plainMargin", '-', 4500, 6000)],
     NoTrends =
@@ -126,15 +126,19 @@ public sealed class BestValve() : Calculation<BestValve.Inputs, BestValve.Result
 
     private static void Answer(Worksheet w, in RearValve best, double plain, double? fitted, bool needed, bool none)
     {
-        var advice = needed ? $"A valve that begins at {best.Knee / 1e6:0.0} MPa with a slope of {best.Slope:0.00} suits best (least margin {100 * best.Margin:0} %)." : "No valve suits these brakes better than none.";
-        w.Answer("needed", plain < 0 && needed ? Verdict.Caution : Verdict.Pass, plain < 0
+        var serves = !none && fitted >= 0;
+        var advice = plain < 0 && serves ? "The fitted valve does it." : needed ? Best(best) : plain < 0 ? "No valve mends that: look at the sizes of the brakes themselves." : "No valve suits these brakes better than none.";
+        w.Answer("needed", plain < 0 && !serves ? Verdict.Caution : Verdict.Pass, plain < 0
             ? $"Without a rear valve the rear wheels lock first, or too little of the road is used, in some condition (least margin {100 * plain:0} %). {advice}"
             : $"Without a rear valve the front wheels lock first everywhere (least margin {100 * plain:0} %). {advice}", 100 * plain, "%", AdhesionRule.Practice);
         if (fitted is not { } f) return;
         var better = needed && best.Margin > f + 0.1;
+        if (serves && better) advice = Best(best);
         w.Answer("fitted", f < 0 ? Verdict.Caution : Verdict.Pass, $"{(none ? "As it stands, without a valve," : "With the fitted valve")} the least margin over all conditions and roads is {100 * f:0} %."
             + (!none && (f < 0 || better) ? $" {advice}" : ""), 100 * f, "%", AdhesionRule.Practice);
     }
+
+    private static string Best(in RearValve best) => $"A valve that begins at {best.Knee / 1e6:0.0} MPa with a slope of {best.Slope:0.00} suits best (least margin {100 * best.Margin:0} %).";
 
     private static void Draw(Worksheet w, ReadOnlySpan<RoadCase> roads, in RearValve best, double low, double share)
     {

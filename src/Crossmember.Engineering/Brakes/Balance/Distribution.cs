@@ -19,7 +19,7 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
     Title = "Brake force front and rear",
     Purpose = "Which axle brakes beyond its share and from where on: the installed forces against those that the axles' loads would take, and the grip that each axle uses.",
     Formula = "ideal: Ff = z W (b + z h) / L, Fr = z W (a - z h) / L; grip used f = F / N at each deceleration z",
-    Validity = "Two axles on a level road, equal grip left and right, friction of the linings the same hot and cold, no engine braking. Looked at up to 1.2 g or until the rear lifts.",
+    Validity = "Two axles on a level road, equal grip left and right, friction of the linings the same hot and cold, no engine braking. Looked at from 0.15 g up to 1.2 g or until the rear lifts.",
     Sources = ["Statics, derived", "DARCOM-P 706-358, Analysis and Design of Automotive Brake Systems (1976), p. 142 (symbols)"],
     Checks = [new("order", null, "Does the front axle use more of its grip than the rear, as far as people brake?", "valveKnee", "valveSlope")],
     Trends =
@@ -70,7 +70,7 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
         [Input(How.Grip, MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = How.HowGrip)] Ratio Grip);
 
     public sealed record Result(
-        [Output("deceleration in g up to which the front axle uses more of its grip than the rear, looked at up to 1.2 g; 0 where the rear does from the first")] Ratio? Crossover,
+        [Output("deceleration in g up to which the front axle uses more of its grip than the rear, looked at up to 1.2 g; 0 where the rear does from 0.15 g on")] Ratio? Crossover,
         [Output("share of the braking force at the front axle at 0.5 g")] Ratio? FrontShare,
         [Output("the share that would use both axles' grip alike at 0.5 g")] Ratio? IdealShare);
 
@@ -87,9 +87,9 @@ public sealed class Distribution() : Calculation<Distribution.Inputs, Distributi
         if (crossing is not { } z) return new(null, share is { } one ? Ratio.FromDecimalFractions(one) : null, Ratio.FromDecimalFractions(ideal));
         w.Line("z", "A + B z = z (b + z h) / L", $"front and rear use alike", z, "1");
         w.Answer("order", z < AdhesionRule.High ? Verdict.Caution : Verdict.Pass, z <= 0
-            ? "The rear axle uses more of its grip than the front from the first touch of the pedal: its wheels lock first on any road, and the vehicle swaps ends."
-            : z < AdhesionRule.High ? $"Up to {z:0.00} g the front axle uses more of its grip, above it the rear: braked harder, the rear wheels lock first and the vehicle swaps ends."
-            : $"The front axle uses more of its grip than the rear up to {z:0.00} g: its wheels lock first and it stays straight.", z, "1", AdhesionRule.Practice);
+            ? "From 0.15 g on the rear axle uses more of its grip than the front: braked so, its wheels lock first and the vehicle swaps ends."
+            : z < AdhesionRule.High ? $"From 0.15 to {z:0.00} g the front axle uses more of its grip, above it the rear: braked harder, the rear wheels lock first and the vehicle swaps ends."
+            : $"The front axle uses more of its grip than the rear from 0.15 to {z:0.00} g: its wheels lock first and it stays straight.", z, "1", AdhesionRule.Practice);
         if (w.Shown) DistributionCurves.Draw(w, rig, load, x.Rule, x.Grip.DecimalFractions);
         return new(Ratio.FromDecimalFractions(z), share is { } both ? Ratio.FromDecimalFractions(both) : null, Ratio.FromDecimalFractions(ideal));
     }

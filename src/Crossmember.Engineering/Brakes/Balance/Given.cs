@@ -19,9 +19,4 @@ internal static class Given
     /// <summary>Null where the center of gravity lies behind the rear axle: the front would be off the ground.</summary>
     public static Loading? Loading(UnitsNet.Mass total, Length centerX, Length height, Length wheelbase) => centerX >= wheelbase ? null
         : new(total.Kilograms * Chain.Loading.Gravity, wheelbase.Meters, centerX.Meters, height.Meters);
-
-    /// <summary>Null where a figure is not known.</summary>
-    public static PedalLine? Pedal(Force? cutIn, Pressure? jumpIn, Force? knee, Pressure? kneePressure, Pressure? plain, Pressure? deadLoss) =>
-        cutIn is { } c && jumpIn is { } j && knee is { } k && kneePressure is { } kp && plain is { } p && deadLoss is { } d
-            ? new(p.Pascals / PedalLine.ReferenceForce, c.Newtons, j.Pascals, k.Newtons, kp.Pascals, d.Pascals) : null;
 }

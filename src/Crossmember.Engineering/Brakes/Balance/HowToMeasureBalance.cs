@@ -18,7 +18,7 @@ internal static class HowToMeasureBalance
         HowMetering = "gauge at a front bleeder; 0 where there is none", HowTotal = "drive it over a scale, one axle at a time, and add the readings",
         HowCenter = "comes from the axle loads and the wheelbase", HowHeight = "weigh it again with one axle raised by about 600 mm", HowWheelbase = "tape from hub center to hub center on both sides and take the mean",
         HowRule = "pick the rule: the one that applied to the vehicle, or that its inspector will look at; none where none does", HowGrip = "0.7 to 0.8 on dry pavement, 0.4 to 0.5 wet, 0.2 on packed snow",
-        HowPedal = "comes from pedal, booster and master cylinder; or gauge the line pressure over the pedal force";
+        HowLost = "comes from pedal, master cylinder and fluid; or open that circuit's bleeder in the shop and gauge the other with the pedal down", HowPedal = "comes from pedal, booster and master cylinder; or gauge the line pressure over the pedal force";
 
     public const string NoValve = "none", FixedValve = "fixed", AdjustableValve = "adjustable", LoadValve = "load-sensing";
 }

@@ -1,4 +1,5 @@
 using Crossmember.Engineering.Brakes.Chain;
+using Crossmember.Engineering.Brakes.Limits;
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
 using How = Crossmember.Engineering.Brakes.Balance.HowToMeasureBalance;
@@ -19,11 +20,11 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
     Title = "First axle to lock",
     Purpose = "Which wheels lock first on a dry, a wet and an icy road, at what deceleration, line pressure and leg force, and how much of the road's grip is used by then.",
     Formula = "F = mu N at the axle that gets there with less pressure; efficiency z / mu",
-    Validity = "Two axles on a level road, equal grip left and right, no anti-lock system, tires whose grip does not fall with load. Grip at 0.2, 0.4, 0.6 and 0.8 besides the one given.",
-    Sources = ["Statics, derived", "DARCOM-P 706-358, Analysis and Design of Automotive Brake Systems (1976), ch. 8 (quantities)", "Demand on the efficiency: UN Regulation 13 Annex 10, from memory"],
+    Validity = "Two axles on a level road, equal grip left and right, no anti-lock system, tires whose grip does not fall with load. Grip of 0.1, 0.2, 0.4, 0.6 and 0.8 besides the one given; how much of it is used from 0.2 on, as rules ask.",
+    Sources = ["Statics, derived", "DARCOM-P 706-358, Analysis and Design of Automotive Brake Systems (1976), ch. 8 (quantities)", "Demand on the efficiency: UN Regulation 13 Annex 10 and 13-H Annex 5, from memory; common practice where no rule asks"],
     Checks =
     [
-        new("front-first", null, "Do the front wheels lock before the rear ones on every road?", "valveKnee", "valveSlope"),
+        new("front-first", null, "Do the front wheels lock before the rear ones on every road looked at?", "valveKnee", "valveSlope"),
         new("efficiency", Sense.AtLeast, "Is enough of the road's grip used before an axle locks?", "valveKnee", "valveSlope"),
     ],
     Trends = [new("grip", "deceleration", '+', 0.2, 1), new("grip", "pressure", '+', 0.2, 1), new("plainPressure", "pedalForce", '-', 1, 4), new("valveKnee", "deceleration", '+', 1.5, 3.5), new("valveSlope", "deceleration", '+', 0.1, 0.45)],
@@ -69,6 +70,7 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
         [Input(How.Height, "m", MoreThan = 0, Low = 0.3, High = 2, Measure = How.HowHeight)] Length Height,
         [Input(How.Wheelbase, "m", MoreThan = 0, Low = 1.2, High = 8, Measure = How.HowWheelbase)] Length Wheelbase,
         [Input(How.Grip, MoreThan = 0, Low = 0.1, High = 1.1, Default = 0.7, Measure = How.HowGrip)] Ratio Grip,
+        [Input(How.Rule, OneOf = [BrakeRule.Truck105, BrakeRule.Car135, BrakeRule.Car13H, BrakeRule.Car13, BrakeRule.Van13, BrakeRule.None], Measure = How.HowRule)] string? Rule,
         [Input("pedal force at which the booster begins", "N", AtLeast = 0, Measure = How.HowPedal)] Force? CutIn,
         [Input("line pressure just above it", "MPa", AtLeast = 0, Measure = How.HowPedal)] Pressure? JumpIn,
         [Input("pedal force at which the booster runs out", "N", AtLeast = 0, Measure = How.HowPedal)] Force? Knee,
@@ -83,14 +85,14 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
         [Output("pedal force then", "N")] Force? PedalForce,
         [Output("share of the road's grip used then")] Ratio? Efficiency,
         [Output("grip that the rear axle uses then")] Ratio? RearUse,
-        [Output("least share of the grip used on any of the roads looked at")] Ratio? LeastEfficiency);
+        [Output("least share of the grip used on any of the roads looked at, from grip 0.2 on")] Ratio? LeastEfficiency);
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
         if (Given.Loading(x.Total, x.CenterX, x.Height, x.Wheelbase) is not { } load) return null;
         if (Given.Valves(x.Valve, x.ValveKnee, x.ValveSlope, x.Metering) is not { } valves) return new(null, null, null, null, null, null, null);
         var rig = Given.Rig(Given.Axle(x.FrontForce, x.FrontThreshold), Given.Axle(x.RearForce, x.RearThreshold), valves, x.RearShare);
-        var pedal = Given.Pedal(x.CutIn, x.JumpIn, x.Knee, x.KneePressure, x.PlainPressure, x.DeadLoss);
+        var pedal = PedalFigures.Line(x.CutIn, x.JumpIn, x.Knee, x.KneePressure, x.PlainPressure, x.DeadLoss);
         var mu = x.Grip.DecimalFractions;
         var lock_ = LockUp.On(mu, rig, load);
         if (lock_.Axle == LocksFirst.Neither) return null;
@@ -99,7 +101,7 @@ public sealed class LockOrder() : Calculation<LockOrder.Inputs, LockOrder.Result
         w.Line("z", "(Ff + Fr) / W", $"({rig.FrontAt(lock_.Pressure)} + {rig.RearAt(lock_.Pressure)}) / {load.Weight}", lock_.Deceleration, "1");
         w.Line("efficiency", "z / mu", $"{lock_.Deceleration} / {mu}", lock_.Efficiency(mu), "1");
         if (force is { } newtons) w.Line("F", "pedal force for p", $"{lock_.Pressure / 1e6} MPa", newtons, "N");
-        var least = LockFindings.Answer(w, mu, lock_, force, rig, load);
+        var least = LockFindings.Answer(w, mu, x.Rule, lock_, force, rig, load);
         if (w.Shown) LockFindings.Draw(w, rig, load);
         return new(LockFindings.Name(lock_.Axle), Ratio.FromDecimalFractions(lock_.Deceleration), UnitsNet.Pressure.FromPascals(lock_.Pressure), force is { } f ? Force.FromNewtons(f) : null,
             Ratio.FromDecimalFractions(lock_.Efficiency(mu)), double.IsFinite(lock_.RearUse) ? Ratio.FromDecimalFractions(lock_.RearUse) : null, Ratio.FromDecimalFractions(least));

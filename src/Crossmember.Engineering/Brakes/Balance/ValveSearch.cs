@@ -59,7 +59,7 @@ public static class ValveSearch
 {
     private const int MostSteps = 40, Coarse = 8, Fine = 9;
     private const double Near = 100; // Pa
-    private const double SteepestSlope = 0.8, Golden = 0.6180339887498949;
+    private const double SteepestSlope = 0.8;
 
     public static (double FrontFirst, double Efficiency) Least(ReadOnlySpan<RoadCase> roads, double knee, double slope)
     {
@@ -82,19 +82,16 @@ public static class ValveSearch
         var best = At(roads, 0, low, high);
         for (var i = 1; i <= Coarse; i++) best = Better(best, At(roads, SteepestSlope * i / Coarse, low, high));
         double from = Math.Max(0, best.Slope - (SteepestSlope / Coarse)), to = Math.Min(SteepestSlope, best.Slope + (SteepestSlope / Coarse));
-        RearValve left = At(roads, to - (Golden * (to - from)), low, high), right = At(roads, from + (Golden * (to - from)), low, high);
-        for (var i = 0; i < Fine; i++)
-            if (left.Margin >= right.Margin)
-            {
-                (to, right) = (right.Slope, left);
-                left = At(roads, to - (Golden * (to - from)), low, high);
-            }
-            else
-            {
-                (from, left) = (left.Slope, right);
-                right = At(roads, from + (Golden * (to - from)), low, high);
-            }
-        return Better(best, Better(left, right));
+        var near = GoldenSection.Least(new OverSlopes(roads, low, high), from, to, Fine).X;
+        return Better(best, At(roads, near, low, high));
+    }
+
+    /// <summary>What the best knee of each slope leaves to be wished for.</summary>
+    private readonly ref struct OverSlopes(ReadOnlySpan<RoadCase> roads, double low, double high) : GoldenSection.ICurve
+    {
+        private readonly ReadOnlySpan<RoadCase> _roads = roads;
+
+        public double At(double slope) => -ValveSearch.At(_roads, slope, low, high).Margin;
     }
 
     private static RearValve Better(in RearValve a, in RearValve b) => b.Margin > a.Margin + 1e-9 ? b : a;

@@ -17,7 +17,8 @@ public readonly record struct PedalLine(double PerNewton, double CutIn, double J
     /// <summary>The force at which the keys of a sheet tell pressures: 100 lbf, in N.</summary>
     public const double ReferenceForce = 444.822_161_526;
 
-    public bool Boosted => Knee > 0;
+    /// <summary>A booster that begins at no force and has little to add runs out at no force either: it is known by its pressure then.</summary>
+    public bool Boosted => Knee > 0 || KneePressure > 0 || DeadLoss > 0;
 
     /// <summary>Line pressure in Pa at a pedal force in N.</summary>
     public double Pressure(double pedal) =>

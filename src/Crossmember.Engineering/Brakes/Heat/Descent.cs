@@ -1,5 +1,6 @@
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
+using How = Crossmember.Engineering.Brakes.Balance.HowToMeasureBalance;
 
 namespace Crossmember.Engineering.Brakes.Heat;
 
@@ -37,7 +38,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
     [
         new(new Dictionary<string, string>
             {
-                ["mass"] = "2500 kg", ["axle"] = "front", ["forces"] = """{"front":"7000 N","rear":"3000 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0 MPa"}""",
+                ["mass"] = "2500 kg", ["axle"] = "front", ["forces"] = """{"front":"7000 N","rear":"3000 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0 MPa"}""", ["valve"] = "none",
                 ["grade"] = "0.07", ["length"] = "6 km", ["speed"] = "40 km/h", ["rollingResistance"] = "0.015", ["dragArea"] = "1.3 m2", ["airDensity"] = "1.2 kg/m3", ["enginePower"] = "0 kW",
                 ["heatMass"] = "7.5 kg", ["rotorShare"] = "0.95", ["kind"] = """{"left":"disc"}""", ["cooling"] = "1316.98 W", ["coolingArea"] = "0 cm2", ["startTemperature"] = "25 C", ["airTemperature"] = "25 C",
             },
@@ -52,6 +53,7 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
         [Input("axle", OneOf = [TwoAxles.Front, TwoAxles.Rear])] string Axle,
         [Input("braking force of each axle at 1000 psi over its threshold", "N", AtLeast = 0, Measure = HowToMeasureHeat.Force)] Members<Force> Forces,
         [Input("threshold pressure of each axle", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Threshold)] Members<Pressure> Thresholds,
+        [Input(How.Valve, OneOf = [How.NoValve, How.FixedValve, How.AdjustableValve, How.LoadValve], Measure = How.ValveKind)] string Valve,
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
@@ -81,10 +83,10 @@ public sealed class Descent() : Calculation<Descent.Inputs, Descent.Result>(new(
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
-        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
+        if (!TwoAxles.Knows(w, x.Valve, x.ValveKnee, x.ValveSlope)) return null;
         double m = x.Mass.Kilograms, v = x.Speed.MetersPerSecond, th = Math.Atan(x.Grade.DecimalFractions), f = x.RollingResistance.DecimalFractions; // kg, m/s, rad
         double air = x.AirTemperature.Kelvins, start = x.StartTemperature.Kelvins, store = x.HeatMass.Kilograms * GrayIron.SpecificHeat, t = x.Length.Meters / v;
-        if (TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
+        if (TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.Valve, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         var driven = new Driven(m, 1, f, 0.5 * x.AirDensity.KilogramsPerCubicMeter * x.DragArea.SquareMeters, (double)x.EnginePower.Watts);
         var P = driven.Lasting(t, v, v, Math.Sin(th)).PowerAt(v);
         double share = 0;

@@ -1,5 +1,6 @@
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
+using How = Crossmember.Engineering.Brakes.Balance.HowToMeasureBalance;
 
 namespace Crossmember.Engineering.Brakes.Heat;
 
@@ -64,6 +65,7 @@ public sealed class DriveHeat() : Calculation<DriveHeat.Inputs, DriveHeat.Result
         [Input("total mass", "kg", MoreThan = 0, Measure = HowToMeasureHeat.Mass)] UnitsNet.Mass Mass,
         [Input("braking force of each axle at 1000 psi over its threshold", "N", AtLeast = 0, Measure = HowToMeasureHeat.Force)] Members<Force> Forces,
         [Input("threshold pressure of each axle", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Threshold)] Members<Pressure> Thresholds,
+        [Input(How.Valve, OneOf = [How.NoValve, How.FixedValve, How.AdjustableValve, How.LoadValve], Measure = How.ValveKind)] string Valve,
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
@@ -131,7 +133,7 @@ public sealed class DriveHeat() : Calculation<DriveHeat.Inputs, DriveHeat.Result
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
-        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
+        if (!TwoAxles.Knows(w, x.Valve, x.ValveKnee, x.ValveSlope)) return null;
         if (DriveHeatSetup.Of(x) is not { } setup) return null;
         if (setup.Profile.Wrong() is { } wrong) return DriveHeatAnswer.Unknown(w, x, wrong);
         var run = setup.Begin();

@@ -12,6 +12,9 @@ internal static class DriveHeatAnswer
     /// <summary>How far off a rise reckoned beforehand may be, over itself: common practice, no source. Nothing passes that this would carry over its limit.</summary>
     private const double Doubt = 1.0 / 3;
 
+    /// <summary>Why iron so hot is a fail: a limit of the material, not of practice.</summary>
+    private const string Melts = "gray iron begins to melt near 1150 C (iron and carbon, from memory) and has no strength left at 1000 C";
+
     public static DriveHeat.Result Of(Worksheet w, DriveHeat.Inputs x, DriveHeatSetup setup, HeatRun run)
     {
         var p = run.Peaks;
@@ -27,7 +30,7 @@ internal static class DriveHeatAnswer
         var front = p.FrontRotor >= p.RearRotor;
         double iron = Math.Max(p.FrontRotor, p.RearRotor) - Zero;
         w.AtMost("iron", iron, GrayIron.SpentCelsius, "C", $"The {Parts(x, front)} get to {iron:0} C at the most, the {Parts(x, !front)} to {Math.Min(p.FrontRotor, p.RearRotor) - Zero:0} C."
-            + (iron > IronWatch ? $" Above about {IronWatch:0} C gray iron checks and warps." : ""), "common practice, no source", watch: IronWatch, beyond: Verdict.Fail);
+            + (iron > IronWatch ? $" Above about {IronWatch:0} C gray iron checks and warps." : ""), iron > GrayIron.SpentCelsius ? Melts : "common practice, no source", watch: IronWatch, beyond: Verdict.Fail);
         OfLinings(w, x, p);
         OfFluid(w, x, p);
         var known = x.FrontLetters is not null && x.RearLetters is not null;
@@ -79,7 +82,7 @@ internal static class DriveHeatAnswer
         var front = run.Now(0) > GrayIron.Spent;
         var at = Math.Max(run.Now(0), run.Now(4)) - Zero;
         w.AtMost("iron", double.IsFinite(at) ? at : GrayIron.Spent, GrayIron.SpentCelsius, "C",
-            $"The {Parts(x, front)} pass 1000 C after {run.Time / 60:0} min: no brake takes this drive. Look at masses and grade; take a lower gear, or brakes with more iron and air.");
+            $"The {Parts(x, front)} pass 1000 C after {run.Time / 60:0} min: no brake takes this drive. Look at masses and grade; take a lower gear, or brakes with more iron and air.", Melts);
         return Unknown(w, x, $"Not known: the {Parts(x, front)} pass 1000 C on this drive.");
     }
 

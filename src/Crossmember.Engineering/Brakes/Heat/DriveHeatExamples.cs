@@ -7,7 +7,7 @@ internal static class DriveHeatExamples
 {
     private static readonly Dictionary<string, string> s_vehicle = new()
     {
-        ["mass"] = "2100 kg", ["forces"] = """{"front":"12642.9 N","rear":"5442.7 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0.4 MPa"}""",
+        ["mass"] = "2100 kg", ["forces"] = """{"front":"12642.9 N","rear":"5442.7 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0.4 MPa"}""", ["valve"] = "none",
         ["frontKind"] = """{"left":"disc","right":"disc"}""", ["rearKind"] = """{"left":"drum","right":"drum"}""", ["heatMasses"] = """{"front":"7.5 kg","rear":"9 kg"}""",
         ["rotorShares"] = """{"front":"0.98","rear":"0.93"}""", ["cooling"] = """{"front":"800 W","rear":"600 W"}""", ["coolingAreas"] = """{"front":"1000 cm2","rear":"1300 cm2"}""",
         ["liningAreas"] = """{"front":"100 cm2","rear":"300 cm2"}""", ["frontLetters"] = """{"left":"FE","right":"FE"}""", ["rearLetters"] = """{"left":"EE","right":"EE"}""",

@@ -14,7 +14,7 @@ internal sealed record DriveHeatSetup(
     /// <summary>Null where an axle is not told of, or one of its sides has a drum and the other a disc.</summary>
     public static DriveHeatSetup? Of(DriveHeat.Inputs x)
     {
-        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
+        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.Valve, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         if (TwoAxles.Same(x.FrontKind) is not { } front || TwoAxles.Same(x.RearKind) is not { } rear) return null;
         if (!TwoAxles.Find(x.HeatMasses, out var mf, out var mr) || !TwoAxles.Find(x.RotorShares, out var sf, out var sr)) return null;
         if (!TwoAxles.Find(x.Cooling, out var cf, out var cr) || !TwoAxles.Find(x.CoolingAreas, out var af, out var ar) || !TwoAxles.Find(x.LiningAreas, out var lf, out var lr)) return null;
@@ -44,11 +44,6 @@ internal sealed record DriveHeatSetup(
             if (FadeLine.Of(text, most) is { } line && line.Hot < worst.Hot) worst = line;
         return worst;
     }
-
-    /// <summary>The pedal's line; null where a figure of it is missing.</summary>
-    public static PedalLine? Pedal(DriveHeat.Inputs x) =>
-        x.PlainPressure is { } plain && x.CutIn is { } cut && x.JumpIn is { } jump && x.Knee is { } knee && x.KneePressure is { } at && x.DeadLoss is { } dead
-            ? new(plain.Pascals / PedalLine.ReferenceForce, cut.Newtons, jump.Pascals, knee.Newtons, at.Pascals, dead.Pascals) : null;
 
     public static Loading? Loaded(DriveHeat.Inputs x) =>
         x.CenterX is { } a && x.CenterHeight is { } h && x.Wheelbase is { } L && a < L ? new(x.Mass.Kilograms * Loading.Gravity, L.Meters, a.Meters, h.Meters) : null;

@@ -18,8 +18,7 @@ internal readonly record struct DriveProfile(
     public string? Wrong()
     {
         if (Speeds is null && Heights is not null) return "Heights were recorded but no speed over the same way: record both, or neither.";
-        if (Speeds is null) return To >= From ? "The stops end no slower than they begin: look at both speeds."
-            : (From - To) / Deceleration >= Interval ? "The stops follow each other faster than they can be driven: look at the time between them." : null;
+        if (Speeds is null) return RepeatedStops.Wrong(From, To, Deceleration, Interval);
         for (var i = 0; i < Speeds.Points.Count; i++)
             if (Speeds.Points[i].Y < 0 || (i > 0 && Speeds.Points[i].Y + Speeds.Points[i - 1].Y < Slowest))
                 return "The recorded speed is negative, or nothing over a way between two points: look at the record.";

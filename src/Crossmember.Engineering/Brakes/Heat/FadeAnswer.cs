@@ -1,4 +1,5 @@
 using Crossmember.Engineering.Brakes.Chain;
+using Crossmember.Engineering.Brakes.Limits;
 using Crossmember.Engineering.Calculations;
 
 namespace Crossmember.Engineering.Brakes.Heat;
@@ -8,7 +9,7 @@ internal readonly record struct HotPedal(double? Cold, double? Hot)
 {
     public static HotPedal Of(DriveHeat.Inputs x, DriveHeatSetup setup, HeatRun run)
     {
-        if (DriveHeatSetup.Pedal(x) is not { } pedal) return default;
+        if (PedalFigures.Line(x.CutIn, x.JumpIn, x.Knee, x.KneePressure, x.PlainPressure, x.DeadLoss) is not { } pedal) return default;
         var force = setup.Vehicle.Mass * setup.Profile.Deceleration; // N
         return new(At(setup.Rig), At(FadeAnswer.Hot(setup.Rig, run)));
 
@@ -20,7 +21,12 @@ internal readonly record struct HotPedal(double? Cold, double? Hot)
 internal static class FadeAnswer
 {
     /// <summary>Share of the cold braking that must be had of the same pedal: 49 CFR 571.135 S7.14. Largest pedal force in N: UN Regulation 13-H, from memory.</summary>
-    private const double LeastHot = 0.6, MostPedal = 500;
+    private const double MostPedal = 500;
+
+    private static readonly double s_leastHot = BrakeRule.Find(BrakeRule.Car135, "hot")!.ShareLeast!.Value;
+
+    /// <summary>What is this near to cold has not faded: what is wrong with it then is wrong cold, and told there.</summary>
+    private const double Alike = 0.02;
 
     private const string Source = "60 % of the best cold braking after heating: 49 CFR 571.135 S7.14, held against this drive, not against its test";
 
@@ -38,13 +44,15 @@ internal static class FadeAnswer
             return;
         }
         var left = Left(setup.Rig, Hot(setup.Rig, run), setup.Vehicle.Mass * setup.Profile.Deceleration);
-        var (locks, turned) = Locks(x, setup.Rig, Hot(setup.Rig, run));
+        var (locks, turned, rearFirst) = Locks(x, setup.Rig, Hot(setup.Rig, run));
         var beyond = Math.Max(run.Peaks.FrontRotor, run.Peaks.RearRotor) > FadeLine.Told;
-        var heavy = pedal.Hot > MostPedal && pedal.Cold <= MostPedal;
+        var alike = !turned && Math.Abs(1 - run.FrontTorque) <= Alike && Math.Abs(1 - run.RearTorque) <= Alike;
+        var heavy = pedal.Hot > MostPedal;
         var text = $"At the worst moment the front brakes give {100 * run.FrontTorque:0} % and the rear {100 * run.RearTorque:0} % of what they give cold: {100 * left:0} % of the hard stop by the same pedal."
             + (pedal is { Cold: { } cold, Hot: { } hot } ? $" The hard stop takes {hot:0} N of pedal instead of {cold:0} N." : "") + locks
+            + (alike && (rearFirst || heavy) ? " Heat changes nothing here: see what is said of the cold brakes." : "")
             + (beyond ? $" The linings get hotter than {FadeLine.Told - 273.15:0} C, where their letters end: what they do there only a trial shows." : "");
-        w.Answer("fade", left < LeastHot || turned || beyond || heavy ? Verdict.Caution : Verdict.Pass, text, 100 * left, "%", Source);
+        w.Answer("fade", beyond || (!alike && (left < s_leastHot || rearFirst || heavy)) ? Verdict.Caution : Verdict.Pass, text, 100 * left, "%", Source);
     }
 
     /// <summary>Braking force hot over cold at the pressure that the hard stop takes cold.</summary>
@@ -60,15 +68,15 @@ internal static class FadeAnswer
         : x.RearSensitivity is null && TwoAxles.Same(x.RearKind) == TwoAxles.Drum ? TwoAxles.Rear : null;
 
     /// <summary>Which axle locks first, and whether heat has made it the rear one.</summary>
-    private static (string Text, bool Turned) Locks(DriveHeat.Inputs x, in Rig cold, in Rig hot)
+    private static (string Text, bool Turned, bool RearFirst) Locks(DriveHeat.Inputs x, in Rig cold, in Rig hot)
     {
-        if (DriveHeatSetup.Loaded(x) is not { } load) return (" Which axle locks first with hot brakes is not known without the center of gravity.", false);
+        if (DriveHeatSetup.Loaded(x) is not { } load) return (" Which axle locks first with hot brakes is not known without the center of gravity.", false, false);
         var grip = x.Grip.DecimalFractions;
         LocksFirst before = LockUp.On(grip, cold, load).Axle, after = LockUp.On(grip, hot, load).Axle;
-        if (after == LocksFirst.Neither) return ("", false);
+        if (after == LocksFirst.Neither) return ("", false, false);
         var same = before == after ? "as when cold" : $"when cold {Named(before)}";
         var turned = after == LocksFirst.Rear && before != LocksFirst.Rear;
-        return ($" Hot, {Named(after)} locks first on a grip of {grip:0.0#}, {same}{(turned ? ": the vehicle may swing round" : "")}.", turned);
+        return ($" Hot, {Named(after)} locks first on a grip of {grip:0.0#}, {same}{(after == LocksFirst.Rear ? ": the vehicle may swing round" : "")}.", turned, after == LocksFirst.Rear);
     }
 
     private static string Named(LocksFirst axle) => axle switch

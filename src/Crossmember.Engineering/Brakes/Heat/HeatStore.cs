@@ -84,7 +84,7 @@ public sealed class HeatStore() : Calculation<HeatStore.Inputs, HeatStore.Result
             return null;
         }
         var drum = kind == TwoAxles.Drum;
-        if (!drum && Least(x.PadInnerDiameter) is { } inner && inner >= (Least(x.PadOuterDiameter) ?? inner + 1) is var none && (none || inner >= Least(x.RotorDiameter)))
+        if (!drum && Least(x.PadInnerDiameter) is { } inner && (inner >= Least(x.PadOuterDiameter) || inner >= Least(x.RotorDiameter))) // what is not known is never reached
         {
             w.Answer("weighed", Verdict.Fail, "The ring that the pads sweep has no width by these diameters: check the readings of its edges and of the rotor.");
             return null;

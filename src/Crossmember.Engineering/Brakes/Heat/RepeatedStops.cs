@@ -1,5 +1,6 @@
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
+using How = Crossmember.Engineering.Brakes.Balance.HowToMeasureBalance;
 
 namespace Crossmember.Engineering.Brakes.Heat;
 
@@ -37,7 +38,7 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
     [
         new(new Dictionary<string, string>
             {
-                ["mass"] = "2100 kg", ["axle"] = "front", ["forces"] = """{"front":"7500 N","rear":"2500 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0 MPa"}""",
+                ["mass"] = "2100 kg", ["axle"] = "front", ["forces"] = """{"front":"7500 N","rear":"2500 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0 MPa"}""", ["valve"] = "none",
                 ["from"] = "80 km/h", ["to"] = "40 km/h", ["count"] = "15", ["interval"] = "45 s", ["heatMass"] = "7.5 kg", ["rotorShare"] = "0.95", ["kind"] = """{"left":"disc"}""",
                 ["cooling"] = "740.54 W", ["coolingArea"] = "0 cm2", ["startTemperature"] = "80 C", ["airTemperature"] = "25 C",
             },
@@ -52,6 +53,7 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
         [Input("axle", OneOf = [TwoAxles.Front, TwoAxles.Rear])] string Axle,
         [Input("braking force of each axle at 1000 psi over its threshold", "N", AtLeast = 0, Measure = HowToMeasureHeat.Force)] Members<Force> Forces,
         [Input("threshold pressure of each axle", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Threshold)] Members<Pressure> Thresholds,
+        [Input(How.Valve, OneOf = [How.NoValve, How.FixedValve, How.AdjustableValve, How.LoadValve], Measure = How.ValveKind)] string Valve,
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
@@ -78,10 +80,15 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
-        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
+        if (!TwoAxles.Knows(w, x.Valve, x.ValveKnee, x.ValveSlope)) return null;
         double m = x.Mass.Kilograms, k = x.RotatingFactor.DecimalFractions, from = x.From.MetersPerSecond, to = x.To.MetersPerSecond, n = x.Count.DecimalFractions;
         double air = x.AirTemperature.Kelvins, start = x.StartTemperature.Kelvins, store = x.HeatMass.Kilograms * GrayIron.SpecificHeat, t = x.Interval.Seconds;
-        if (to >= from || TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
+        if (Wrong(from, to, x.Deceleration.DecimalFractions * Stretch.Gravity, t) is { } wrong)
+        {
+            w.Answer("linings", Verdict.Unknown, wrong);
+            return null;
+        }
+        if (TwoAxles.Same(x.Kind) is not { } kind || TwoAxles.Rig(x.Forces, x.Thresholds, x.Valve, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         if (TwoAxles.Share(rig, m * x.Deceleration.DecimalFractions * Stretch.Gravity, x.Axle == TwoAxles.Front) is not { } share) return null;
         double E = 0.5 * k * m * ((from * from) - (to * to)), dT = E * share / 2 * x.RotorShare.DecimalFractions / store;
         var hA = Airflow.Of(kind == TwoAxles.Drum, (double)x.Cooling.Watts, x.CoolingArea.SquareMeters).At((from + to) / 2);
@@ -96,6 +103,10 @@ public sealed class RepeatedStops() : Calculation<RepeatedStops.Inputs, Repeated
             + $"{Linings.Named(lining)} is used up to about {Linings.Limit(lining) - 273.15:0} C.", Linings.Source, beyond: Verdict.Caution);
         return new(TemperatureDelta.FromKelvins(dT), Temperature.FromKelvins(peak), Temperature.FromKelvins(steady));
     }
+
+    /// <summary>Stops that cannot follow each other so; m/s, m/s2, s. Null where they can.</summary>
+    internal static string? Wrong(double from, double to, double deceleration, double interval) => to >= from ? "The stops end no slower than they begin: look at both speeds."
+        : (from - to) / deceleration >= interval ? "The stops follow each other faster than they can be driven: look at the time between them." : null;
 
     private static double Series(double n, double b, double dT, double start, double air) =>
         air + ((start - air) * Math.Exp(-(n - 1) * b)) + (dT * Lost(n * b) / Lost(b));

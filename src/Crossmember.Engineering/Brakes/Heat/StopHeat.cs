@@ -1,5 +1,6 @@
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
+using How = Crossmember.Engineering.Brakes.Balance.HowToMeasureBalance;
 
 namespace Crossmember.Engineering.Brakes.Heat;
 
@@ -34,7 +35,7 @@ public sealed class StopHeat() : Calculation<StopHeat.Inputs, StopHeat.Result>(n
     [
         new(new Dictionary<string, string>
             {
-                ["mass"] = "2100 kg", ["axle"] = "front", ["forces"] = """{"front":"7500 N","rear":"2500 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0 MPa"}""",
+                ["mass"] = "2100 kg", ["axle"] = "front", ["forces"] = """{"front":"7500 N","rear":"2500 N"}""", ["thresholds"] = """{"front":"0 MPa","rear":"0 MPa"}""", ["valve"] = "none",
                 ["deceleration"] = "0.6557", ["speed"] = "100 km/h", ["heatMass"] = "7.5 kg", ["rotorShare"] = "0.95", ["sweptArea"] = "785.4 cm2", ["depth"] = "11 mm",
             },
             new Dictionary<string, double> { ["energy"] = 842.6, ["perBrake"] = 300.2, ["bulkRise"] = 83.4, ["share"] = 0.75 }, 0.0005,
@@ -48,6 +49,7 @@ public sealed class StopHeat() : Calculation<StopHeat.Inputs, StopHeat.Result>(n
         [Input("axle", OneOf = [TwoAxles.Front, TwoAxles.Rear])] string Axle,
         [Input("braking force of each axle at 1000 psi over its threshold", "N", AtLeast = 0, Measure = HowToMeasureHeat.Force)] Members<Force> Forces,
         [Input("threshold pressure of each axle", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Threshold)] Members<Pressure> Thresholds,
+        [Input(How.Valve, OneOf = [How.NoValve, How.FixedValve, How.AdjustableValve, How.LoadValve], Measure = How.ValveKind)] string Valve,
         [Input("line pressure at the rear valve's knee", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Valve)] Pressure? ValveKnee,
         [Input("slope of the rear valve above its knee", AtLeast = 0, High = 1, Measure = HowToMeasureHeat.Slope)] Ratio? ValveSlope,
         [Input("pressure at which the metering valve opens", "MPa", AtLeast = 0, Measure = HowToMeasureHeat.Metering)] Pressure? Metering,
@@ -70,9 +72,9 @@ public sealed class StopHeat() : Calculation<StopHeat.Inputs, StopHeat.Result>(n
 
     protected override Result? Solve(Inputs x, Worksheet w)
     {
-        TwoAxles.TellOfValve(w, x.ValveKnee, x.ValveSlope);
+        if (!TwoAxles.Knows(w, x.Valve, x.ValveKnee, x.ValveSlope)) return null;
         double m = x.Mass.Kilograms, k = x.RotatingFactor.DecimalFractions, v = x.Speed.MetersPerSecond, a = x.Deceleration.DecimalFractions * Stretch.Gravity; // kg, m/s, m/s2
-        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
+        if (TwoAxles.Rig(x.Forces, x.Thresholds, x.Valve, x.ValveKnee, x.ValveSlope, x.Metering, x.RearShare) is not { } rig) return null;
         if (TwoAxles.Share(rig, m * a, x.Axle == TwoAxles.Front) is not { } share) return null;
         double E = 0.5 * k * m * v * v, iron = x.HeatMass.Kilograms, Q = E * share / 2 * x.RotorShare.DecimalFractions, ts = v / a, bulk = Q / (iron * GrayIron.SpecificHeat); // J, s, K
         w.Line("E", "k m v^2 / 2", $"{k} x {m} x {v}^2 / 2", E / 1000, "kJ");

@@ -15,27 +15,13 @@ public static class SurfaceRise
     /// <summary>The time of the greatest is then known to 3e-6 of the stop, and the greatest itself, which is level there, to 1e-11.</summary>
     private const int Halvings = 26;
 
-    private static readonly double s_golden = (Math.Sqrt(5) - 1) / 2;
-
     /// <summary>Greatest rise in the stop, K.</summary>
     /// <param name="flux">At the start of the stop, W/m2.</param>
-    public static double Greatest(double flux, double duration, double depth)
+    public static double Greatest(double flux, double duration, double depth) => -GoldenSection.Least(new Fall(flux, duration, depth), 0, duration, Halvings).Y;
+
+    private readonly struct Fall(double flux, double duration, double depth) : GoldenSection.ICurve
     {
-        double low = 0, high = duration, a = high * (1 - s_golden), b = high * s_golden, at = At(flux, duration, depth, a), bt = At(flux, duration, depth, b);
-        for (var i = 0; i < Halvings; i++)
-            if (at > bt)
-            {
-                (high, b, bt) = (b, a, at);
-                a = high - (s_golden * (high - low));
-                at = At(flux, duration, depth, a);
-            }
-            else
-            {
-                (low, a, at) = (a, b, bt);
-                b = low + (s_golden * (high - low));
-                bt = At(flux, duration, depth, b);
-            }
-        return Math.Max(at, bt);
+        public double At(double time) => -SurfaceRise.At(flux, duration, depth, time);
     }
 
     /// <summary>Rise in K at a time into the stop.</summary>

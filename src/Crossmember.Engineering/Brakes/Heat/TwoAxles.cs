@@ -1,6 +1,7 @@
 using Crossmember.Engineering.Brakes.Chain;
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
+using How = Crossmember.Engineering.Brakes.Balance.HowToMeasureBalance;
 
 namespace Crossmember.Engineering.Brakes.Heat;
 
@@ -20,20 +21,24 @@ internal static class TwoAxles
         return found == 3;
     }
 
-    /// <summary>Null where an axle is not in the maps, or neither brakes; a valve counts where both knee and slope are known.</summary>
-    public static Rig? Rig(Members<Force> forces, Members<Pressure> thresholds, Pressure? knee, Ratio? slope, Pressure? metering, Ratio? rearShare)
+    /// <summary>Whether a fitted valve is known well enough to share the heat; else it asks for what is missing. Without a valve a knee or slope left over says nothing.</summary>
+    public static bool Knows(Worksheet w, string valve, Pressure? knee, Ratio? slope)
+    {
+        if (valve == How.NoValve || (knee is not null && slope is not null)) return true;
+        if (knee is null) w.Lacks("valveKnee");
+        if (slope is null) w.Lacks("valveSlope");
+        return false;
+    }
+
+    /// <summary>Null where an axle is not in the maps, or neither brakes.</summary>
+    public static Rig? Rig(Members<Force> forces, Members<Pressure> thresholds, string valve, Pressure? knee, Ratio? slope, Pressure? metering, Ratio? rearShare)
     {
         if (!Find(forces, out var ff, out var fr) || !Find(thresholds, out var tf, out var tr) || ff.Newtons + fr.Newtons <= 0) return null;
         // Two cylinders on a bar: the rear circuit's pressure is this share of the front's, so all that is told in it is seen earlier or later from the front.
         var seen = rearShare?.DecimalFractions ?? 1;
-        var valves = new Valves(knee is { } k && slope is not null ? k.Pascals / seen : double.PositiveInfinity, slope?.DecimalFractions ?? 1, metering?.Pascals ?? 0);
+        var valves = valve != How.NoValve && knee is { } k && slope is { } s ? new Valves(k.Pascals / seen, s.DecimalFractions, metering?.Pascals ?? 0)
+            : Valves.None with { Metering = metering?.Pascals ?? 0 };
         return new(Of(ff, tf, 1), Of(fr, tr, seen), valves);
-    }
-
-    /// <summary>Says so where a valve is half known and so left out.</summary>
-    public static void TellOfValve(Worksheet w, Pressure? knee, Ratio? slope)
-    {
-        if (knee is null != slope is null) w.Caution($"The {(knee is null ? "knee" : "slope")} of the rear valve is not known: the shares of the axles are reckoned without a valve.");
     }
 
     private static AxleForce Of(Force force, Pressure threshold, double seen) => new(force.Newtons * seen / AxleForce.ReferencePressure, threshold.Pascals / seen);

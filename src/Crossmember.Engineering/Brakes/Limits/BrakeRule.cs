@@ -4,15 +4,15 @@ using Crossmember.Engineering.Reading;
 namespace Crossmember.Engineering.Brakes.Limits;
 
 /// <summary>What a rule asks of one test, after <c>brake-rules.csv</c>. SI; null where the rule says nothing.</summary>
-/// <param name="Linear">m per km/h of speed in the rule's own form of the distance, s = A v + C v2 with v in km/h.</param>
-/// <param name="ShareLeast">Share of another stop, or of the weight for the rules of in-service checks.</param>
+/// <param name="Linear">m per km/h of speed in the rule's own form of the distance, s = A v + C v2 with v in km/h: 0.1 is 0.36 s at full speed.</param>
+/// <param name="ShareLeast">Share of another stop.</param>
 /// <param name="Grade">Rise over run.</param>
 /// <param name="MostForce">On the pedal, N.</param>
 /// <param name="HandForce">On a lever, N.</param>
 /// <param name="Published">Whether the row was read in the rule itself or in what its authority wrote; else it is from memory and never more than a caution.</param>
 public sealed record BrakeRule(
-    string Rule, string Test, double? Speed, double? Linear, double? Square, double? Deceleration, double? StatedDistance, double? ShareLeast, double? ShareMost, double? Grade,
-    double? LeastForce, double? MostForce, double? HandForce, string Source, bool Published)
+    string Rule, string Test, double? Speed, double? Linear, double? Square, double? Deceleration, double? StatedDistance, double? ShareLeast, double? Grade, double? LeastForce,
+    double? MostForce, double? HandForce, string Source, bool Published)
 {
     /// <summary>The rule that is none: what the calculations then hold things against is common practice.</summary>
     public const string None = "none";
@@ -37,13 +37,19 @@ public sealed record BrakeRule(
     /// <summary>Longest stop in m: as stated, or by the rule's form from its speed.</summary>
     public double? Distance => StatedDistance ?? (Speed is { } v && Linear is { } a && Square is { } c ? (a * v * PerHour) + (c * v * PerHour * v * PerHour) : null);
 
-    /// <summary>Deceleration in m/s2 that the rule comes to: as stated, else what stops within its distance when the brakes take a time in s to come up.</summary>
-    public double? Demand(double buildUp) => Deceleration ?? (Speed is { } v && Distance is { } s ? StoppingDistance.Deceleration(v, s, buildUp) : null);
+    /// <summary>Deceleration in m/s2 that the rule comes to: as stated, else the one whose v2/(2 d) is the rule's C v2.</summary>
+    public double? Demand => Deceleration ?? (Square is { } c ? 1 / (2 * PerHour * PerHour * c) : null);
+
+    /// <summary>Way to a stop in m as the rule counts it, A v and v2/(2 d); null where it states no A.</summary>
+    public double? Way(double deceleration) => Speed is { } v && Linear is { } a ? (a * v * PerHour) + (v * v / (2 * deceleration)) : null;
+
+    /// <summary>Deceleration in m/s2 without which a published distance cannot be kept even with no delay at all; null where the distance is from memory.</summary>
+    public double? Bare => Published && Speed is { } v && Distance is { } s ? v * v / (2 * s) : null;
 
     private static BrakeRule Read(string[] row)
     {
         double? N(string column) => s_table.Text(row, column).Length == 0 ? null : s_table.Number(row, column);
-        return new(s_table.Text(row, "rule"), s_table.Text(row, "test"), N("speed"), N("linear"), N("square"), N("deceleration"), N("distance"), N("share-least"), N("share-most"), N("grade"),
-            N("force-least"), N("force-most"), N("hand-most"), s_table.Text(row, "source"), s_table.Text(row, "provenance") == "published");
+        return new(s_table.Text(row, "rule"), s_table.Text(row, "test"), N("speed"), N("linear"), N("square"), N("deceleration"), N("distance"), N("share-least"), N("grade"), N("force-least"),
+            N("force-most"), N("hand-most"), s_table.Text(row, "source"), s_table.Text(row, "provenance") == "published");
     }
 }

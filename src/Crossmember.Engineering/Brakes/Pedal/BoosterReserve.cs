@@ -18,8 +18,8 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
     Purpose = "Whether one full application is still helped after the engine died, and how many more; what a reservoir adds.",
     Formula = "p' = (p Vf + pr (Vr + A s)) / (Vf + Vr); assist = (air - p Vf / (Vf - A s)) A eta, no more than the booster's gain asks for",
     Validity = "Isothermal, a tight check valve, each stroke full and let go all the way. The air side with the pedal up is taken as a tenth of the shell; the stroke is that of 50 lb with the engine running, so that strokes with less help take less air than told.",
-    Sources = ["Balance of air at one temperature, derived", "49 CFR 570.56, vacuum reserve"],
-    Checks = [new("one-stroke", null, "Is one full application still helped with the engine dead?", "vacuum", "diaphragm", "shellVolume", "stroke")],
+    Sources = ["Balance of air at one temperature, derived", "49 CFR 570.56, vacuum reserve, written for vehicles over 10,000 lb: a caution at most"],
+    Checks = [new("one-stroke", null, "Is one full application still helped with the engine dead?")],
     Trends =
     [
         new("shellVolume", "firstAssist", '+', 2000, 8000), new("reservoirVolume", "secondAssist", '+', 0, 8000), new("vacuum", "firstAssist", '+', 25, 45), new("stroke", "secondAssist", '-', 8, 30),
@@ -29,7 +29,7 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
     [
         new("diaphragm", "helps more, and takes more air"), new("secondDiaphragm", "helps more, and takes more air"), new("rod", "helps less, and takes less air"), new("pedalRatio", "asks for more help, up to the run-out"),
         new("pedalEfficiency", "asks for more help, up to the run-out"), new("cutIn", "asks for less help, down to the run-out"), new("jumpIn", "asks for more help, up to the run-out"),
-        new("gain", "asks for more help, up to the run-out"), new("altitude", "the vacuum is already that of the altitude; only its share of the air's pressure changes"),
+        new("gain", "asks for more help, up to the run-out"), new("countedStrokes", "counted, not worked out"), new("altitude", "the vacuum is already that of the altitude; only its share of the air's pressure changes"),
     ],
     Examples =
     [
@@ -57,7 +57,8 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
         [Input("highest altitude it will be driven at", "m", Low = -430, High = 5000, Default = 0, Measure = HowToMeasurePedal.Altitude)] Length Altitude,
         [Input("vacuum side of the booster with the pedal up", "cm3", MoreThan = 0, Low = 500, High = 20000, Measure = "0.785 x diameter x diameter x depth of the front shell, or fill it with water when it is off")] Volume? ShellVolume,
         [Input("vacuum reservoir; none where nothing is said", "cm3", AtLeast = 0, High = 20000, Measure = "fill it with water, or 0.785 x diameter x diameter x length")] Volume? ReservoirVolume,
-        [Input("way of the push rod at 50 lb", "mm", MoreThan = 0, Low = 2, High = 60, Measure = "it follows from the pedal's travel")] Length? Stroke);
+        [Input("way of the push rod at 50 lb", "mm", MoreThan = 0, Low = 2, High = 60, Measure = "it follows from the pedal's travel")] Length? Stroke,
+        [Input("strokes of a hydraulic booster still helped with the engine dead", AtLeast = 0, High = 50, Measure = "ask whether it has an accumulator; stop the engine, wait a minute, press and let go until the pedal is hard, and count")] Ratio? CountedStrokes);
 
     public sealed record Result(
         [Output("strokes with at least a third of the help that a running engine gives")] Ratio? Strokes,
@@ -69,11 +70,18 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
     {
         if (x.BoosterKind != PedalAndBooster.Vacuum)
         {
-            w.Answer("one-stroke", Verdict.Pass, x.BoosterKind == PedalAndBooster.NoBooster ? "No booster: a dead engine changes nothing at the pedal."
-                : "No vacuum booster. What a hydraulic one keeps in its accumulator is the maker's to say: press the pedal with the engine off until it goes hard, and count.");
+            if (x.BoosterKind == PedalAndBooster.NoBooster) w.Answer("one-stroke", Verdict.Pass, "No booster: a dead engine changes nothing at the pedal.");
+            else Hydraulic(x, w);
             return new(null, null, null, null);
         }
-        if (x is not { Vacuum: { } vacuum, Diaphragm: { } d, ShellVolume: { } shell, Stroke: { } stroke }) return new(null, null, null, null);
+        if (x is not { Vacuum: { } vacuum, Diaphragm: { } d, ShellVolume: { } shell, Stroke: { } stroke })
+        {
+            if (x.Vacuum is null) w.Lacks("vacuum");
+            if (x.Diaphragm is null) w.Lacks("diaphragm");
+            if (x.ShellVolume is null) w.Lacks("shellVolume");
+            if (x.Stroke is null) w.Lacks("stroke");
+            return new(null, null, null, null);
+        }
         double eta = x.Efficiency.DecimalFractions, area = Booster.Area(d.Meters, x.SecondDiaphragm?.Meters ?? 0, x.Rod?.Meters ?? 0), air = Atmosphere.At(x.Altitude.Meters);
         double vf = shell.CubicMeters + (x.ReservoirVolume?.CubicMeters ?? 0), vr = RearShare * shell.CubicMeters, swept = area * stroke.Meters, p = air - vacuum.Pascals;
         if (p < 0 || swept >= shell.CubicMeters || area <= 0)
@@ -107,11 +115,24 @@ public sealed class BoosterReserve() : Calculation<BoosterReserve.Inputs, Booste
 
     private static void Judge(Worksheet w, int count, double first, double fresh)
     {
-        const string source = "49 CFR 570.56";
-        if (fresh <= 0) w.Answer("one-stroke", Verdict.Fail, "The booster adds nothing at 222 N even with the engine running: no vacuum, or a cut-in beyond that.", 0, "N", source);
-        else if (first <= 0) w.Answer("one-stroke", Verdict.Fail, "With the engine dead the first application at 222 N is not helped at all: more volume or vacuum is needed.", 0, "N", source);
+        const string source = "49 CFR 570.56, for vehicles over 10,000 lb";
+        if (fresh <= 0) w.Answer("one-stroke", Verdict.Caution, "The booster adds nothing at 222 N even with the engine running: no vacuum, or a cut-in beyond that.", 0, "N", source);
+        else if (first <= 0) w.Answer("one-stroke", Verdict.Caution, "With the engine dead the first application at 222 N is not helped at all: more volume or vacuum is needed. Vehicles over 10,000 lb must have it.", 0, "N", source);
         else w.Answer("one-stroke", count < Usual ? Verdict.Caution : Verdict.Pass, $"With the engine dead the first application at 222 N is helped by {first:0} N of {fresh:0} N; "
-            + (count >= MostStrokes ? $"{MostStrokes} strokes and more" : count == 1 ? "1 stroke" : $"{count} strokes") + " keep a third of the help and more.", first, "N", source);
+            + (count >= MostStrokes ? $"{MostStrokes} strokes and more keep" : count == 1 ? "1 stroke keeps" : $"{count} strokes keep") + " a third of the help or more.", first, "N", source);
+    }
+
+    /// <summary>What an accumulator keeps is counted at the pedal and not worked out; many have none.</summary>
+    private static void Hydraulic(Inputs x, Worksheet w)
+    {
+        if (x.CountedStrokes is not { } counted)
+        {
+            w.Lacks("countedStrokes");
+            return;
+        }
+        var n = counted.DecimalFractions;
+        w.Answer("one-stroke", n < Usual ? Verdict.Caution : Verdict.Pass, n < 1 ? "With the engine dead not one stroke is helped: no accumulator, or one that is flat. A leg alone must stop it."
+            : $"With the engine dead {n:0} {(n < 2 ? "stroke was" : "strokes were")} still helped, as counted at the pedal.", n, "1", "common practice, no source");
     }
 
     private static Dictionary<string, string> Example() => new()

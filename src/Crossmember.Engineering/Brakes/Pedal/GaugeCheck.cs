@@ -103,6 +103,13 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
                 : "Not known: decelerations mean something with the mass of the vehicle and the force of both axles only (weigh it as tried, driver in).");
             return new(null, null, null, null, null, null);
         }
+        // Behind a valve nothing is expected before its knee and slope are known; the front bleeder reads before it.
+        if (x.ValveKind is not (null or "none") && (x.ValveKnee is null || x.ValveSlope is null) && Array.Exists(readings, r => r.Place is not (GaugePlace.Front or GaugePlace.DeadFront)))
+        {
+            if (x.ValveKnee is null) w.Lacks("valveKnee");
+            if (x.ValveSlope is null) w.Lacks("valveSlope");
+            return new(null, null, null, null, null, null);
+        }
         var within = GaugeFit.Within(readings, model);
         var gap = Gap(readings, model, w);
         if (w.Shown) Draw(w, x, model);
@@ -127,7 +134,7 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
     private static AxleForce Axle(Force? force, Pressure? threshold) => new((force?.Newtons ?? 0) / AxleForce.ReferencePressure, threshold?.Pascals ?? 0);
 
     private static Valves ValvesOf(Inputs x) =>
-        x is { ValveKind: not (null or "none"), ValveKnee: { } knee } ? new(knee.Pascals, x.ValveSlope?.DecimalFractions ?? 0, x.Metering?.Pascals ?? 0)
+        x is { ValveKind: not (null or "none"), ValveKnee: { } knee, ValveSlope: { } slope } ? new(knee.Pascals, slope.DecimalFractions, x.Metering?.Pascals ?? 0)
         : Valves.None with { Metering = x.Metering?.Pascals ?? 0 };
 
     private static GaugeReading[] Gather(Inputs x, bool stopped)

@@ -9,7 +9,7 @@ namespace Crossmember.Engineering.Brakes.Pedal;
 internal static class GaugeFit
 {
     private const int Grid = 24, Sections = 18;
-    private const double Most = 9, Golden = 0.618_033_988_749_894_8, Fine = 0.1;
+    private const double Most = 9, Fine = 0.1;
 
     public static double Cost(ReadOnlySpan<GaugeReading> readings, in GaugeModel model)
     {
@@ -56,26 +56,14 @@ internal static class GaugeFit
         return sum;
     }
 
-    /// <summary>Golden section between two values.</summary>
-    private static double Section(ReadOnlySpan<GaugeReading> readings, in GaugeModel model, Func<GaugeModel, double, GaugeModel> change, double low, double high, bool squares)
-    {
-        double a = high - (Golden * (high - low)), b = low + (Golden * (high - low));
-        double ca = At(readings, change(model, a), squares), cb = At(readings, change(model, b), squares);
-        for (var i = 0; i < Sections; i++)
-            if (ca <= cb)
-            {
-                (high, b, cb) = (b, a, ca);
-                a = high - (Golden * (high - low));
-                ca = At(readings, change(model, a), squares);
-            }
-            else
-            {
-                (low, a, ca) = (a, b, cb);
-                b = low + (Golden * (high - low));
-                cb = At(readings, change(model, b), squares);
-            }
-        return ca <= cb ? a : b;
-    }
+    private static double Section(ReadOnlySpan<GaugeReading> readings, in GaugeModel model, Func<GaugeModel, double, GaugeModel> change, double low, double high, bool squares) =>
+        GoldenSection.Least(new Change(readings, model, change, squares), low, high, Sections).X;
 
-    private static double At(ReadOnlySpan<GaugeReading> readings, in GaugeModel model, bool squares) => squares ? Cost(readings, model) : Gaps(readings, model);
+    /// <summary>What is left unexplained, over what a change is made of.</summary>
+    private readonly ref struct Change(ReadOnlySpan<GaugeReading> readings, GaugeModel model, Func<GaugeModel, double, GaugeModel> change, bool squares) : GoldenSection.ICurve
+    {
+        private readonly ReadOnlySpan<GaugeReading> _readings = readings;
+
+        public double At(double value) => squares ? Cost(_readings, change(model, value)) : Gaps(_readings, change(model, value));
+    }
 }

@@ -35,7 +35,7 @@ internal static class HowToMeasurePedal
 
     public const string BoosterPiston = "ask the booster's rebuilder, or measure it open";
 
-    public const string HardPressure = "6.9 MPa is a hard stop on most vehicles: common practice, no source";
+    public const string HardPressure = "take 6.9 MPa, which is 1000 psi in the lines: as much as hard braking asks of most vehicles (common practice, no source)";
 
     public const string FloorTravel = "tape the pad to the floor board with the carpet in, along the pad's way";
 

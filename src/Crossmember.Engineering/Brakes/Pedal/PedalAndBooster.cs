@@ -25,8 +25,8 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
     Checks =
     [
         new("vacuum", Sense.AtLeast, "Does the engine make vacuum enough for the booster?", "vacuum"),
-        new("run-out", Sense.AtLeast, "Does the booster still help in a hard stop?", "masterBore", "diaphragm", "vacuum"),
-        new("effort", Sense.AtMost, "Can a leg make the pressure of a hard stop?", "masterBore", "diaphragm", "vacuum"),
+        new("run-out", Sense.AtLeast, "Does the booster still help with 1000 psi in the lines?", "masterBore", "diaphragm", "vacuum"),
+        new("effort", Sense.AtMost, "Can a leg make 1000 psi in the lines?", "masterBore", "diaphragm", "vacuum"),
     ],
     Trends =
     [
@@ -84,7 +84,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         [Input("highest altitude it will be driven at", "m", Low = -430, High = 5000, Default = 0, Measure = HowToMeasurePedal.Altitude)] Length DutyAltitude,
         [Input("pressure that feeds a hydraulic booster", "MPa", AtLeast = 0, High = 25, Measure = HowToMeasurePedal.BoosterPressure)] Pressure? BoosterPressure,
         [Input("piston of a hydraulic booster", "mm", MoreThan = 0, Low = 10, High = 100, Measure = HowToMeasurePedal.BoosterPiston)] Length? BoosterPiston,
-        [Input("pressure of a hard stop", "MPa", MoreThan = 0, Low = 1, High = 20, Default = 6.9, Measure = HowToMeasurePedal.HardPressure)] Pressure HardPressure,
+        [Input("high line pressure to look at; 1000 psi (6.9 MPa) in the lines unless said", "MPa", MoreThan = 0, Low = 1, High = 20, Default = 6.9, Measure = HowToMeasurePedal.HardPressure)] Pressure HardPressure,
         [Input("pedal force at which pressure is told", "N", AtLeast = 0, High = 2000, Default = 266.893, Measure = HowToMeasurePedal.Force)] Force PedalForce);
 
     public sealed record Result(
@@ -101,7 +101,7 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
         [Output("pressure of the rear circuit over that of the front")] Ratio? RearShare,
         [Output("the most that the booster adds", "N")] Force? Assist,
         [Output("vacuum left at the highest altitude", "kPa")] Pressure? VacuumThere,
-        [Output("pedal force for the pressure of a hard stop", "N")] Force? HardForce,
+        [Output("pedal force for that high line pressure", "N")] Force? HardForce,
         [Output("pedal force for it with the booster dead", "N")] Force? DeadForce);
 
     protected override Result Solve(Inputs x, Worksheet w)
@@ -204,11 +204,11 @@ public sealed class PedalAndBooster() : Calculation<PedalAndBooster.Inputs, Peda
     private static void Judge(Inputs x, Worksheet w, in PedalLine line, double hard)
     {
         double force = line.Force(hard), dead = line.DeadForce(hard);
-        if (x.BoosterKind == NoBooster) w.Answer("run-out", Verdict.Pass, $"No booster: the leg does it all, {hard / 1e6:0.#} MPa at {force:0} N of pedal.");
+        if (x.BoosterKind == NoBooster) w.Answer("run-out", Verdict.Pass, $"No booster: the leg does it all, {hard / 1e6:0.#} MPa in the lines at {force:0} N of pedal.");
         else w.AtLeast("run-out", line.KneePressure / 1e6, hard / 1e6, "MPa",
-            $"The booster runs out at {line.Knee:0} N of pedal and {line.KneePressure / 1e6:0.0} MPa; a hard stop takes {hard / 1e6:0.0} MPa, "
-            + (line.KneePressure < hard ? "so its last part is the leg's own." : $"at {force:0} N.") + $" Dead, that is {dead:0} N.", "common practice, no source", beyond: Verdict.Caution);
-        w.AtMost("effort", force, MostEffort, "N", $"{force:0} N of pedal make {hard / 1e6:0.0} MPa; a leg can be counted on for 500 N.", "49 CFR 571.135 S7.5", beyond: Verdict.Caution);
+            $"The booster runs out at {line.Knee:0} N of pedal and {line.KneePressure / 1e6:0.0} MPa; {hard / 1e6:0.0} MPa in the lines "
+            + (line.KneePressure < hard ? $"take {force:0} N, and their last part is the leg's own." : $"take {force:0} N.") + $" Dead, that is {dead:0} N.", "common practice, no source", beyond: Verdict.Caution);
+        w.AtMost("effort", force, MostEffort, "N", $"{force:0} N of pedal make {hard / 1e6:0.0} MPa in the lines; a leg can be counted on for 500 N.", "49 CFR 571.135 S7.5", beyond: Verdict.Caution);
     }
 
     private static void Draw(Worksheet w, Inputs x, in PedalLine line, double lever, double c, double assist)

@@ -16,21 +16,21 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
     Id = "brakes.pedal-travel",
     Version = 1,
     Title = "Pedal travel and reserve",
-    Purpose = "Where the pedal stands in a hard stop, what is left over the floor, whether the second circuit still has way when the first is lost, and what another bore would trade.",
+    Purpose = "Where the pedal stands with 1000 psi in the lines, what is left over the floor, whether the second circuit still has way when the first is lost, and what another bore would trade.",
     Formula = "rod = V / A + take-up; V = clearances + (give + hose + fluid / K) p; pedal = i rod + free play",
     Validity = "No air, adjusted brakes, warm. Hoses as the standard allows at most, straight over pressure (rough); K of clean glycol fluid, far lower with air in it. A rear valve takes less fluid than told here. "
         + "Where hose or fluid was not measured 0.45 m of 1/8 in hose and 250 cm3 in all stand in. Diagonal circuits count half of each axle. Above a third off is a sign of air.",
     Sources =
     [
-        "Geometry, derived", "49 CFR 570.55, pedal reserve", "49 CFR 571.106 table I, swell of brake hoses, from memory", "Stiffness of glycol fluid 1.7 to 2.0 GPa, from memory",
+        "Geometry, derived", "49 CFR 570.55, pedal reserve, written for vehicles over 10,000 lb: a caution at most", "49 CFR 571.106 table I, swell of brake hoses, from memory", "Stiffness of glycol fluid 1.7 to 2.0 GPa, from memory",
     ],
     Checks =
     [
-        new("floor", Sense.AtMost, "Is the pedal off the floor in a hard stop?", "masterBore", "floorTravel"),
+        new("floor", Sense.AtMost, "Is the pedal off the floor with 1000 psi in the lines?", "masterBore", "floorTravel"),
         new("reserve", Sense.AtMost, "Is a fifth of the pedal's way left at 50 lb?", "masterBore", "floorTravel", "kneePressure", "plainPressure"),
         new("stroke", Sense.AtMost, "Is the master cylinder's stroke long enough?", "masterBore", "masterStroke"),
-        new("failed-front", null, "Does the rear still brake when the front circuit is lost?", "masterBore", "floorTravel", "frontStroke"),
-        new("failed-rear", null, "Does the front still brake when the rear circuit is lost?", "masterBore", "floorTravel", "rearStroke"),
+        new("failed-front", null, "Does the rear still brake when the front circuit is lost?", "masterBore", "floorTravel", "frontStroke", "rearStroke"),
+        new("failed-rear", null, "Does the front still brake when the rear circuit is lost?", "masterBore", "floorTravel", "rearStroke", "frontStroke"),
         new("free-play", Sense.AtLeast, "Does the push rod let the master cylinder come all the way back?", "freePlay"),
     ],
     Trends =
@@ -44,8 +44,8 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
     NoTrends =
     [
         new("largeBore", "only of a stepped cylinder"), new("frontBore", "only of two cylinders on a bar"), new("rearBore", "only of two cylinders on a bar"), new("frontArm", "only of two cylinders on a bar"),
-        new("rearArm", "only of two cylinders on a bar"), new("masterStroke", "only compared with the result"), new("frontStroke", "only looked at with a circuit lost"),
-        new("rearStroke", "only looked at with a circuit lost"), new("cutIn", "only for the pressure at 50 lb"), new("jumpIn", "only for the pressure at 50 lb"), new("knee", "only for the pressure at 50 lb"),
+        new("rearArm", "only of two cylinders on a bar"), new("masterStroke", "only compared with the result"), new("frontStroke", "an end, not a way"),
+        new("rearStroke", "an end, not a way"), new("frontThresholds", "only looked at with a circuit lost"), new("rearThresholds", "only looked at with a circuit lost"), new("cutIn", "only for the pressure at 50 lb"), new("jumpIn", "only for the pressure at 50 lb"), new("knee", "only for the pressure at 50 lb"),
         new("kneePressure", "only for the pressure at 50 lb"), new("plainPressure", "only for the pressure at 50 lb"), new("deadLoss", "only for the force with the booster dead"),
     ],
     Examples =
@@ -96,7 +96,9 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
         [Input("stroke of the master cylinder", "mm", MoreThan = 0, Measure = HowToMeasurePedal.MasterStroke)] Length? MasterStroke,
         [Input("stroke of the front circuit's chamber", "mm", MoreThan = 0, Measure = HowToMeasurePedal.ChamberStroke)] Length? FrontStroke,
         [Input("stroke of the rear circuit's chamber", "mm", MoreThan = 0, Measure = HowToMeasurePedal.ChamberStroke)] Length? RearStroke,
-        [Input("pressure of a hard stop", "MPa", MoreThan = 0, Low = 1, High = 20, Default = 6.9, Measure = HowToMeasurePedal.HardPressure)] Pressure HardPressure,
+        [Input("pressures at which the front brakes begin; nothing where nothing is said", "MPa", AtLeast = 0, High = 2, Measure = "comes from each wheel's brake")] Members<Pressure>? FrontThresholds,
+        [Input("pressures at which the rear brakes begin; nothing where nothing is said", "MPa", AtLeast = 0, High = 2, Measure = "comes from each wheel's brake")] Members<Pressure>? RearThresholds,
+        [Input("high line pressure to look at; 1000 psi (6.9 MPa) in the lines unless said", "MPa", MoreThan = 0, Low = 1, High = 20, Default = 6.9, Measure = HowToMeasurePedal.HardPressure)] Pressure HardPressure,
         [Input("pedal force at which the booster begins", "N", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Force? CutIn,
         [Input("line pressure at the booster's jump-in", "MPa", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Pressure? JumpIn,
         [Input("pedal force at which the booster runs out", "N", AtLeast = 0, Measure = HowToMeasurePedal.LineKey)] Force? Knee,
@@ -108,15 +110,15 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
     private const string HowTakeUp = "with the lid off, press slowly until fluid stops welling up: measure the rod's way; 3 mm in all is usual";
 
     public sealed record Result(
-        [Output("way of the push rod in a hard stop", "mm")] Length? Stroke,
-        [Output("pedal travel in a hard stop, at the pad", "mm")] Length? Travel,
+        [Output("way of the push rod at that high line pressure", "mm")] Length? Stroke,
+        [Output("pedal travel at that high line pressure, at the pad", "mm")] Length? Travel,
         [Output("share of the way to the floor used then")] Ratio? UsedShare,
         [Output("share of it used at 50 lb")] Ratio? ReserveUsed,
         [Output("way of the push rod at 50 lb", "mm")] Length? ReserveStroke,
-        [Output("pressure with the pedal on the floor and the front circuit lost", "MPa")] Pressure? FloorPressureFrontLost,
-        [Output("pressure with the pedal on the floor and the rear circuit lost", "MPa")] Pressure? FloorPressureRearLost,
-        [Output("fluid that the front circuit takes in a hard stop", "cm3")] Volume? FrontVolume,
-        [Output("fluid that the rear circuit takes in a hard stop", "cm3")] Volume? RearVolume);
+        [Output("pressure in the rear circuit at which pedal or stroke is at its end, front circuit lost", "MPa")] Pressure? FloorPressureFrontLost,
+        [Output("pressure in the front circuit at which pedal or stroke is at its end, rear circuit lost", "MPa")] Pressure? FloorPressureRearLost,
+        [Output("fluid that the front circuit takes at that high line pressure", "cm3")] Volume? FrontVolume,
+        [Output("fluid that the rear circuit takes at that high line pressure", "cm3")] Volume? RearVolume);
 
     protected override Result Solve(Inputs x, Worksheet w)
     {
@@ -136,11 +138,11 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
         w.Line("Vr", "clearances + (give + hoses + fluid / K) pr", $"{rear.TakeUp * 1e6} + {rear.PerPascal * 1e12} x {hard * m.RearShare / 1e6}", rear.At(hard * m.RearShare) * 1e6, "cm3");
         w.Line("rod", m.Twin ? "Vf / Af share + Vr / Ar (1 - share) + take-up" : "(Vf + Vr) / A + take-up", $"take-up {x.TakeUp.Millimeters}", stroke * 1000, "mm");
         w.Line("pedal", "i rod + free play", $"{i} x {stroke * 1000} + {play * 1000}", travel * 1000, "mm");
-        Strokes(x, w, m, front, rear, stroke, hard);
+        PedalStrokes.Judge(x, w, m, front, rear, stroke, hard);
         double? fifty = At50(x) is { } p ? rod.At(p) : null;
         Floor(x, w, travel, fifty * i + play, hard);
-        var lostFront = Lost(x, w, m, rear, true);
-        var lostRear = Lost(x, w, m, front, false);
+        var lostFront = PedalStrokes.Lost(x, w, m, rear, true);
+        var lostRear = PedalStrokes.Lost(x, w, m, front, false);
         if (w.Shown) TravelCurves.Draw(w, x, m, front, rear, Line(x));
         Ratio? Used(double? way) => way is { } y && x.FloorTravel is { } floor ? Ratio.FromDecimalFractions(y / floor.Meters) : null;
         return new(Length.FromMeters(stroke), Length.FromMeters(travel), Used(travel), Used(fifty * i + play), fifty is { } s ? Length.FromMeters(s) : null,
@@ -185,50 +187,10 @@ public sealed class PedalTravel() : Calculation<PedalTravel.Inputs, PedalTravel.
         if (x.FloorTravel is not { } floor) return;
         w.AtMost("floor", travel * 1000, floor.Millimeters, "mm", travel > floor.Meters
             ? $"The pedal is on the floor before {hard / 1e6:0.0} MPa: it would need {travel * 1000:0} mm of {floor.Millimeters:0} mm."
-            : $"The pedal goes {travel * 1000:0} mm of {floor.Millimeters:0} mm at {hard / 1e6:0.0} MPa.");
+            : $"The pedal goes {travel * 1000:0} mm of {floor.Millimeters:0} mm with {hard / 1e6:0.0} MPa in the lines.");
         if (fifty is { } way)
-            w.AtMost("reserve", 100 * way / floor.Meters, 100 * MostUsed, "%", $"At 222 N the pedal uses {100 * way / floor.Meters:0} % of its {floor.Millimeters:0} mm to the floor; no more than 80 % is allowed.",
-                "49 CFR 570.55");
-    }
-
-    private static void Strokes(Inputs x, Worksheet w, in MasterCylinder m, Circuit front, Circuit rear, double stroke, double hard)
-    {
-        if (m.Twin)
-        {
-            if (x.FrontStroke is not { } f || x.RearStroke is not { } r)
-            {
-                w.Answer("stroke", Verdict.Unknown, $"Not known: the strokes of the two master cylinders are missing ({HowToMeasurePedal.MasterStroke}).");
-                return;
-            }
-            double ways = front.At(hard) / m.FrontArea, wayr = rear.At(hard * m.RearShare) / m.RearArea, half = x.TakeUp.Meters / 2;
-            var frontWorse = (ways + half) / f.Meters > (wayr + half) / r.Meters;
-            var (way, has, which) = frontWorse ? (ways + half, f, "front") : (wayr + half, r, "rear");
-            w.AtMost("stroke", way * 1000, has.Millimeters, "mm", $"The {which} cylinder strokes {way * 1000:0.0} mm of {has.Millimeters:0.0} mm at {hard / 1e6:0.0} MPa.");
-            return;
-        }
-        if (x.MasterStroke is { } all)
-            w.AtMost("stroke", stroke * 1000, all.Millimeters, "mm", $"The master cylinder strokes {stroke * 1000:0.0} mm of {all.Millimeters:0.0} mm at {hard / 1e6:0.0} MPa.");
-    }
-
-    /// <summary>Pressure at the floor with a circuit lost; <paramref name="left"/> is the other.</summary>
-    private static Pressure? Lost(Inputs x, Worksheet w, in MasterCylinder m, Circuit left, bool front)
-    {
-        var check = front ? "failed-front" : "failed-rear";
-        if (!m.Twin && (x.Circuits == "one" || x.MasterKind == MasterCylinder.Single))
-        {
-            w.Answer(check, Verdict.Fail, "One circuit for all wheels: a leak anywhere leaves nothing but the parking brake.");
-            return Pressure.Zero;
-        }
-        if (x.FloorTravel is not { } floor || (front ? x.FrontStroke : x.RearStroke) is not { } chamber) return null;
-        var rod = PushRod.Lost(m, front, chamber.Meters, left, x.TakeUp.Meters);
-        double i = x.PedalRatio.DecimalFractions, play = x.FreePlay?.Meters ?? 0, hard = x.HardPressure.Pascals;
-        var reach = rod.Pressure((floor.Meters - play) / i);
-        var (lost, stays) = x.Circuits == "diagonal" ? (front ? ("one", "other") : ("other", "one")) : front ? ("front", "rear") : ("rear", "front");
-        if (reach <= 0) w.Answer(check, Verdict.Fail, $"With the {lost} circuit lost the pedal is on the floor before the {stays} circuit builds pressure: "
-            + $"it would need {((i * rod.Idle) + play) * 1000:0} mm of {floor.Millimeters:0} mm.", 0, "MPa");
-        else if (reach < hard) w.Answer(check, Verdict.Caution, $"With the {lost} circuit lost the {stays} circuit reaches {reach / 1e6:0.0} MPa with the pedal on the floor.", reach / 1e6, "MPa");
-        else w.Answer(check, Verdict.Pass, $"With the {lost} circuit lost the pedal goes {((i * rod.At(hard)) + play) * 1000:0} mm of {floor.Millimeters:0} mm for {hard / 1e6:0.0} MPa in the {stays} circuit.", (i * rod.At(hard) + play) * 1000, "mm");
-        return double.IsFinite(reach) ? Pressure.FromPascals(reach) : null;
+            w.AtMost("reserve", 100 * way / floor.Meters, 100 * MostUsed, "%", $"At 222 N the pedal uses {100 * way / floor.Meters:0} % of its {floor.Millimeters:0} mm to the floor; 80 % is the most that vehicles over 10,000 lb are allowed, and a good measure for lighter ones.",
+                "49 CFR 570.55, for vehicles over 10,000 lb", beyond: Verdict.Caution);
     }
 
     private static Dictionary<string, string> Example(params (string Input, string Value)[] more)

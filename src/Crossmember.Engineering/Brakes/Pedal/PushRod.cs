@@ -28,6 +28,13 @@ internal readonly record struct PushRod(double Idle, double PerPascal)
             (RearArm(m) * front.PerPascal / m.FrontArea) + (FrontArm(m) * m.RearShare * rear.PerPascal / m.RearArea))
         : new(((front.TakeUp + rear.TakeUp) / m.Fill) + takeUp, (front.PerPascal + rear.PerPascal) / m.FrontArea);
 
+    /// <summary>One piston's own way over the pressure of its own circuit: what its chamber must have.</summary>
+    public static PushRod Piston(in MasterCylinder m, bool front, Circuit own, double takeUp)
+    {
+        var area = front ? m.FrontArea : m.RearArea;
+        return new((own.TakeUp / (m.Twin ? area : m.Fill)) + (takeUp / 2), own.PerPascal / area);
+    }
+
     /// <summary>With one circuit lost: its chamber bottoms first, then the other fills. Pressure is that of the line which is left.</summary>
     public static PushRod Lost(in MasterCylinder m, bool front, double chamber, Circuit left, double takeUp)
     {

@@ -1,3 +1,4 @@
+using Crossmember.Engineering.Brakes.Limits;
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
 
@@ -58,19 +59,22 @@ public sealed class RoadTest() : Calculation<RoadTest.Inputs, RoadTest.Result>(n
     protected override Result Solve(Inputs x, Worksheet w)
     {
         double v = x.Speed.MetersPerSecond, sb = x.BeginDistance.Meters, se = x.EndDistance.Meters, tr = x.Delay.Seconds, tb = x.BuildUp.Seconds;
-        var whole = x.WholeDistance is { } s ? Stop.Deceleration(v, s.Meters, tr, tb) : null;
+        var whole = x.WholeDistance is { } s ? Built(v, StoppingDistance.Deceleration(v, s.Meters - (v * tr), tb), tb) : null;
         if (se <= sb)
         {
             w.Answer("distance", Verdict.Fail, $"0.1 of the speed cannot come at {x.EndDistance.Feet:0} ft, before 0.8 of it at {x.BeginDistance.Feet:0} ft: read the trace again.");
             return new(null, null, null, Told(whole));
         }
-        var d = Stop.MeanDeveloped(From * v, To * v, se - sb);
-        double? distance = Stop.Distance(v, d, tr, tb);
+        var d = StoppingDistance.MeanDeveloped(From * v, To * v, se - sb);
+        double? distance = Built(v, d, tb) is { } built ? (v * tr) + StoppingDistance.Of(v, built, tb) : null;
         w.Line("d", "(vb^2 - ve^2) / (25.92 (se - sb))", $"({From * v * 3.6}^2 - {To * v * 3.6}^2) / (25.92 x ({se} - {sb}))", d, "m/s2");
         if (distance is { } told) w.Line("s", "v (tr + tb / 2) + v^2 / (2 d) - d tb^2 / 24", $"{v} x ({tr} + {tb} / 2) + {v}^2 / (2 x {d}) - {d} x {tb}^2 / 24", told, "m");
         Judge(x, w, d, distance, whole);
         return new(Told(d), Ratio.FromDecimalFractions(d / Chain.Loading.Gravity), distance is { } m ? Length.FromMeters(m) : null, Told(whole));
     }
+
+    /// <summary>Null where it would stand before the brakes are built up, or there is no such deceleration.</summary>
+    private static double? Built(double v, double d, double buildUp) => d > 0 && double.IsFinite(d) && d * buildUp <= 2 * v ? d : null;
 
     private static void Judge(Inputs x, Worksheet w, double d, double? distance, double? whole)
     {

@@ -24,13 +24,13 @@ internal static class TravelCurves
         if (m.Twin) return;
         var own = m;
         double[] bores = [.. Bores.Select(b => b * 1000)];
-        w.Curve(new("pedal travel by bore", "bore of the master cylinder", "mm", bores, "pedal travel in a hard stop", "mm", [.. Bores.Select(b => 1000 * ((i * Bored(own, b, front, rear, takeUp).At(hard)) + play))]));
+        w.Curve(new("pedal travel by bore", "bore of the master cylinder", "mm", bores, "pedal travel at that line pressure", "mm", [.. Bores.Select(b => 1000 * ((i * Bored(own, b, front, rear, takeUp).At(hard)) + play))]));
         double[] fitted = [2000 * Math.Sqrt(own.FrontArea / Math.PI)];
-        w.Curve(new("as fitted", "bore of the master cylinder", "mm", fitted, "pedal travel in a hard stop", "mm", [1000 * ((i * rod.At(hard)) + play)]));
+        w.Curve(new("as fitted", "bore of the master cylinder", "mm", fitted, "pedal travel at that line pressure", "mm", [1000 * ((i * rod.At(hard)) + play)]));
         // The rod's force for a pressure grows with the bore's area: on today's line that is the force of a pressure as much higher.
         if (line is not { } l) return;
-        w.Curve(new("as fitted", "bore of the master cylinder", "mm", fitted, "pedal force in a hard stop", "N", [l.Force(hard)]));
-        w.Curve(new("pedal force by bore", "bore of the master cylinder", "mm", bores, "pedal force in a hard stop", "N", [.. Bores.Select(b => l.Force(hard * MasterCylinder.AreaOf(b) / own.FrontArea))]));
+        w.Curve(new("as fitted", "bore of the master cylinder", "mm", fitted, "pedal force at that line pressure", "N", [l.Force(hard)]));
+        w.Curve(new("pedal force by bore", "bore of the master cylinder", "mm", bores, "pedal force at that line pressure", "N", [.. Bores.Select(b => l.Force(hard * MasterCylinder.AreaOf(b) / own.FrontArea))]));
     }
 
     private static PushRod Bored(in MasterCylinder m, double bore, Circuit front, Circuit rear, double takeUp)

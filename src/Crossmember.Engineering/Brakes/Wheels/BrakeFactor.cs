@@ -20,7 +20,7 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
     Formula = "disc 2 mu; drum (T1 + T2) / (F r), leading shoe T = mu q M / (n - mu f), trailing mu q M / (n + mu f); duo-servo: the link hands the first shoe's force to the second",
     Validity = "Linings worn in over all of their length, drum round and stiff, both shoes alike. Without the lining's ends the idealised factor stands in, which takes all pressure at a right angle from the pivot and is "
         + "a tenth to a quarter off (a duo-servo brake of 11 in with linings from 25 to 145 deg: 4.5 instead of 5.7 at 0.35). A shoe that slides on its abutment, a soft drum and linings hard at one end shift it by as much again: a road test is better than any of it.",
-    Sources = ["Statics of a rigid shoe with Coulomb friction, derived (docs/derivations/drum-brakes.md)", "Integrals of the pivoted shoe: Shigley, Mechanical Engineering Design, ch. 16 (from memory)"],
+    Sources = ["Statics of a rigid shoe with Coulomb friction, derived (docs/derivations/drum-brakes.md)", "Integrals of the pivoted shoe: Shigley, Mechanical Engineering Design, ch. 16 (from memory)", "Bands of the friction letters: SAE J866, from memory; a caution at most"],
     Checks =
     [
         new("geometry", null, "Can these readings be of one brake?"),
@@ -44,13 +44,15 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
             "Shigley, Mechanical Engineering Design, problem 16-1 (inputs from memory): 422 N m from 2.2 kN at each shoe of a 300 mm drum, worked again", Provenance.HandbookMemory),
         new(new Dictionary<string, string> { ["kind"] = "drum", ["friction"] = "0.35", ["drumKind"] = "duo-servo", ["drumDiameter"] = "240 mm", ["anchorDistance"] = "100 mm", ["actuatorDistance"] = "100 mm" },
             new Dictionary<string, double> { ["factor"] = 4.1617, ["sensitivity"] = 2.448 }, 0.0002, "4 mu / (1 - 0.42)^2 and 1.42 / 0.58, by hand", Provenance.Derived),
-        new(new Dictionary<string, string> { ["kind"] = "disc", ["friction"] = "0.38" }, new Dictionary<string, double> { ["factor"] = 0.76, ["sensitivity"] = 1 }, 1e-6, "two faces of 0.38", Provenance.Derived),
+        new(new Dictionary<string, string> { ["kind"] = "disc", ["friction"] = "0.38", ["frictionLetters"] = "FE" }, new Dictionary<string, double> { ["factor"] = 0.76, ["sensitivity"] = 1 }, 1e-6, "two faces of 0.38", Provenance.Derived),
     ],
     Cautions = [Linings, Qualified],
 })
 {
     /// <summary>Share of the friction at which it locks that a lining should stay below: damp and cold linings grip a quarter more. Common practice, no source.</summary>
     private const double Spare = 0.8;
+
+    private const string Letters = "SAE J866, from memory";
 
     private const string Practice = "statics; a fifth to spare: common practice, no source";
 
@@ -64,7 +66,8 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
         [Input("drum's center to the link between the shoes of a duo-servo brake", "mm", MoreThan = 0, Measure = Link)] Length? LinkDistance,
         [Input("distance between the anchor pins of both shoes", "mm", AtLeast = 0, Measure = Spread)] Length? AnchorSpread,
         [Input("beginning of the lining, round from the anchor", "deg", AtLeast = 0, High = 90, Measure = LiningEnd)] Angle? LiningStart,
-        [Input("end of the lining, round from the anchor", "deg", AtLeast = 0, High = 180, Measure = LiningEnd)] Angle? LiningEnd);
+        [Input("end of the lining, round from the anchor", "deg", AtLeast = 0, High = 180, Measure = LiningEnd)] Angle? LiningEnd,
+        [Input("friction letters of the lining", Notation = typeof(Heat.FrictionLetters), Measure = HowToMeasureWheels.Friction)] string? FrictionLetters);
 
     public sealed record Result(
         [Output("torque over one piston's force times the radius, rolling forward")] Ratio? Factor,
@@ -75,10 +78,11 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
     protected override Result Solve(Inputs x, Worksheet w)
     {
         var mu = x.Friction.DecimalFractions;
+        var unlike = Unlike(x, mu);
         if (x.Kind == Disc)
         {
             w.Line("C", "2 mu, one for each face", $"2 x {mu}", 2 * mu, "1");
-            w.Answer("geometry", Verdict.Pass, "A disc brake: its factor is twice the friction of its pads.");
+            w.Answer("geometry", unlike is null ? Verdict.Pass : Verdict.Caution, unlike ?? "A disc brake: its factor is twice the friction of its pads.", source: unlike is null ? null : Letters);
             w.Answer("self-locking", Verdict.Pass, "A disc brake does not drag itself on.");
             return new(Of(2 * mu), Of(2 * mu), Of(1), null);
         }
@@ -88,12 +92,17 @@ public sealed class BrakeFactor() : Calculation<BrakeFactor.Inputs, BrakeFactor.
         if (w.Lacking.Count > 0) return new(null, null, null, null);
         var g = DrumReadings.Of(x);
         var wrong = g.CannotBe();
-        w.Answer("geometry", wrong is null ? Verdict.Pass : Verdict.Fail, wrong ?? $"The shoes fit the {2000 * g.Radius:0.#} mm drum. {g.Method}");
+        w.Answer("geometry", wrong is not null ? Verdict.Fail : unlike is not null ? Verdict.Caution : Verdict.Pass, wrong ?? unlike ?? $"The shoes fit the {2000 * g.Radius:0.#} mm drum. {g.Method}", source: wrong is null && unlike is not null ? Letters : null);
         if (wrong is not null) return new(null, null, null, null);
         if (g.Assumed is { } assumed) w.Caution(assumed);
         var drum = g.Brake();
         return Told(drum, mu, w);
     }
+
+    /// <summary>What to say of a friction that its own letters do not have; null where they agree or were not read.</summary>
+    private static string? Unlike(Inputs x, double mu) =>
+        x.FrictionLetters is { } letters && FrictionBand.Of(letters) is { } band && !band.Holds(mu)
+            ? $"A friction of {mu:0.00} is none of linings marked {letters}, which have {band.Low:0.00} to {band.High:0.00} warm: read the letters again, or work the friction back from a road test." : null;
 
     private static Result Told(in Drum drum, double mu, Worksheet w)
     {

@@ -1,6 +1,7 @@
 using Crossmember.Engineering.Brakes.Chain;
 using Crossmember.Engineering.Calculations;
 using UnitsNet;
+using static Crossmember.Engineering.Brakes.Wheels.HowToMeasureWheels;
 
 namespace Crossmember.Engineering.Brakes.Wheels;
 
@@ -21,7 +22,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
     Validity = "Standing still, cold drums, shoes and cables set. The strut is taken to press both shoes alike. A hot drum shrinks away from its shoes as it cools and lets go some; a trailer is not in here.",
     Sources =
     [
-        "Statics on a slope, derived (docs/derivations/drum-brakes.md)", "Grades and forces of the rules: data/engineering/brake-parking.csv, from memory: read the official text before anything is judged by them",
+        "Statics on a slope, derived (docs/derivations/drum-brakes.md)", "Grades and forces of the rules: data/engineering/brake-rules.csv, from memory: read the official text before anything is judged by them",
         "Jacked wheel and open differential: mechanics",
     ],
     Checks =
@@ -66,7 +67,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
     ],
 })
 {
-    private const string Driveline = "driveline", Front = "front", Rear = "rear", Nothing = "none", Memory = "data/engineering/brake-parking.csv, from memory";
+    private const string Driveline = "driveline", Front = "front", Rear = "rear", Nothing = "none", Memory = "data/engineering/brake-rules.csv, from memory";
 
     public sealed record Inputs(
         [Input("where the parking brake acts", OneOf = [Rear, Front, Driveline, Nothing], Measure = "follow the cable from the lever")] string Kind,
@@ -83,6 +84,7 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
         [Input("diameter of the parking brake's own drum", "mm", MoreThan = 0, Low = 100, High = 400, Measure = "caliper the drum inside; where it works the rear drums' shoes, caliper those")] Length? DrumDiameter,
         [Input("brake factors of the rear wheels, forward", MoreThan = 0, Measure = "comes from the rear drums")] Members<Ratio>? WheelFactors,
         [Input("brake factors of the rear wheels, backward", MoreThan = 0, Measure = "comes from the rear drums")] Members<Ratio>? WheelReverseFactors,
+        [Input("how the shoes of the rear drums stand", OneOf = [LeadingTrailing, TwoLeading, DuoServo], Measure = HowToMeasureWheels.DrumKind)] Members<string>? WheelDrumKinds,
         [Input("drums of the rear wheels", "mm", MoreThan = 0, Measure = "caliper the drums inside")] Members<Length>? WheelDrums,
         [Input("ratio of the lever in the drum: cable to shoe", MoreThan = 0, Low = 1, High = 12, Measure = "rule from its pivot to the cable, over that from its pivot to the strut")] Ratio? StrutRatio,
         [Input("ratio of the hand lever or pedal", MoreThan = 0, Low = 2, High = 20, Measure = "rule from its pivot to the middle of the grip, over that to the cable")] Ratio? LeverRatio,
@@ -166,6 +168,8 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
         if (x.StrutRatio is null) w.Lacks("strutRatio");
         if (x.LeverRatio is null) w.Lacks("leverRatio");
         if (r is null) w.Lacks("drumDiameter");
+        // Two leading shoes are two trailing ones backward: a maker's factor forward says nothing of that.
+        if (shared && x.Factor is null && x.WheelFactors is not null && x.WheelReverseFactors is null && TwoLeads(x)) w.Lacks("wheelReverseFactors");
         if (C is null) w.Lacks(shared ? "wheelFactors" : "factor");
         if (w.Lacking.Count > 0) return null;
         double arm = brake!.Value, radius = r!.Value, factor = C!.Value, strut = x.StrutRatio!.Value.DecimalFractions, lever = x.LeverRatio!.Value.DecimalFractions, eta = x.CableEfficiency.DecimalFractions;
@@ -199,6 +203,13 @@ public sealed class ParkingBrake() : Calculation<ParkingBrake.Inputs, ParkingBra
         w.Answer("rule", slides || wanted > most ? Verdict.Caution : Verdict.Pass,
             $"{rule.Name} asks it to hold {100 * rule.Grade:0} % both ways: {(slides ? $"the tires would slide one way at {mu:0.00} of grip" : "the tires hold")}, and it takes {wanted:0} N by {by} of {most:0} N allowed. "
             + "From memory: read the official text.", wanted, "N", rule.Source);
+    }
+
+    private static bool TwoLeads(Inputs x)
+    {
+        if (x.WheelDrumKinds is not { } kinds) return false;
+        foreach (var (_, kind) in kinds.Items) if (kind == TwoLeading) return true;
+        return false;
     }
 
     private static double Least(Members<Length> lengths)

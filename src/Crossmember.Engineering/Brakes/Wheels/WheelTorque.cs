@@ -21,7 +21,7 @@ public sealed class WheelTorque() : Calculation<WheelTorque.Inputs, WheelTorque.
     Formula = "disc T = C p n (pi d^2 / 4) (ro + ri) / 2; drum T = C p (pi d^2 / 4) r, at p = 1000 psi over the threshold",
     Validity = "Straight with pressure above the threshold. Disc: pistons of one side only, whatever the caliper, and worn-in pads; new pads act a little farther out. Drum: one piston of the cylinder, "
         + "since the factor counts both shoes; two cylinders with one piston each come to the same.",
-    Sources = ["Statics, derived (docs/derivations/drum-brakes.md)"],
+    Sources = ["Statics, derived (docs/derivations/drum-brakes.md)", "No more than three pistons a side, under no more than a third of the pads' ring: common practice, no source"],
     Checks = [new("parts", null, "Can these readings be of one brake?")],
     Trends =
     [
@@ -45,6 +45,9 @@ public sealed class WheelTorque() : Calculation<WheelTorque.Inputs, WheelTorque.
 {
     /// <summary>A seal bridges no more than this between piston and bore, m. Common practice, no source.</summary>
     private const double WidestGap = 0.001;
+
+    /// <summary>Pistons on one side, and share of the pads' ring under them: a pad spans a third of it at most. Common practice, no source.</summary>
+    private const double MostPistons = 3, MostShare = 1 / 3.0;
 
     public sealed record Inputs(
         [Input("disc or drum", OneOf = [Disc, DrumBrake], Measure = HowToMeasureWheels.Kind)] string Kind,
@@ -95,6 +98,10 @@ public sealed class WheelTorque() : Calculation<WheelTorque.Inputs, WheelTorque.
         if (x.CaliperBore is { } bore && d > bore.Meters) return (Verdict.Fail, $"A piston of {1000 * d:0.##} mm does not go into a bore of {bore.Millimeters:0.##} mm: caliper both again.");
         if (x.CaliperBore is { } wide && wide.Meters - d > WidestGap)
             return (Verdict.Caution, $"A piston of {1000 * d:0.##} mm in a bore of {wide.Millimeters:0.##} mm: no seal bridges that. Caliper both again (common practice, no source).");
+        var share = n * d * d / 4 / ((ring.Outer * ring.Outer) - (ring.Inner * ring.Inner));
+        if (n > MostPistons || share > MostShare)
+            return (Verdict.Caution, $"{n:0} of {1000 * d:0.#} mm on one side {(share > MostShare ? $"would cover {100 * share:0} % of the ring that the pads sweep" : "is more than calipers have")}: were both sides counted? "
+                + "Count the pistons of one side only, and caliper one again (common practice, no source).");
         var all = x.Caliper switch { "fixed" => $", {2 * n:0} in all in a fixed caliper", "sliding" => " in a sliding caliper", _ => "" };
         var over = x.RotorDiameter is null ? " Whether they reach past the rotor is not known: rule it." : "";
         return (Verdict.Pass, $"{n:0} of {1000 * d:0.#} mm on one side{all}; the pads act at {1000 * ring.WornIn:0.#} mm.{over}");

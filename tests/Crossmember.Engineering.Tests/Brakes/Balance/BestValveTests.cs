@@ -64,9 +64,11 @@ public class BestValveTests
         r.Gives("margin", 0.2322, 0.0003);
         Assert.InRange(r.Number("knee")!.Value, 3.9, 4.3);
         Assert.InRange(r.Number("slope")!.Value, 0.17, 0.22);
-        Assert.Equal("caution", r.Verdict("needed"));
+        Assert.Equal("pass", r.Verdict("needed")); // it is, and one is fitted that does it
+        Assert.Contains("The fitted valve does it", r.Finding("needed")["text"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.Equal("pass", r.Verdict("fitted"));
         Assert.Equal("caution", Run("none").Verdict("fitted"));
+        Assert.Equal("caution", Run("none").Verdict("needed"));
     }
 
     [Fact]
@@ -76,6 +78,16 @@ public class BestValveTests
         Assert.Equal("pass", r.Verdict("needed"));
         Assert.Null(r.Number("knee"));
         Assert.Contains("better than none", r.Finding("needed")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    // Brakes out of all proportion: a front that leaves most of the road unused is mended by no valve, and that is no pass.
+    [Fact]
+    public void What_no_valve_mends_is_still_a_caution()
+    {
+        var r = Door.Run("brakes.best-valve", Input("none", "2000 N").Replace("12642.9 N", "30000 N", StringComparison.Ordinal));
+        Assert.True(r.Number("plainMargin") < 0);
+        Assert.Equal("caution", r.Verdict("needed"));
+        Assert.Contains("look at the sizes of the brakes", r.Finding("needed")["text"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -29,7 +29,8 @@ public class DistributionTests
         Assert.Equal(0, Crossing.Of(new(new(0.38e-3, 0), new(0.62e-3, 0), Valves.None), load, 1.2));
         var r = Door.Run("brakes.distribution", Sheet.Of("none", ("frontForce", "3800 N"), ("rearForce", "6200 N"), ("rearThreshold", "0 MPa"), ("total", "4080 kg"), ("centerX", "2.1 m"), ("height", "0.845 m"), ("wheelbase", "3.95 m")));
         r.Gives("crossover", 0, 1e-12);
-        Assert.Contains("from the first touch", r.Finding("order")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.StartsWith("From 0.15 g on the rear axle", r.Finding("order")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.DoesNotContain("any road", r.Finding("order")["text"]!.GetValue<string>(), StringComparison.Ordinal); // below 0.15 g nobody looked
     }
 
     // Derived: ideal split of the truck: z 0.4 0.25477 and 0.14523 of the weight (63.69 % front), z 0.8 0.60308 and 0.19692; the square-root form gives the same to 1e-9.

@@ -51,14 +51,17 @@ public class FailureTests
         Assert.Equal("pass", r.Verdict("booster-dead"));
     }
 
-    // Derived: a diagonal split keeps half of both: (1833.7 x 8.911 + 789.4 x (5.394 - 0.4)) / 2 over the weight is 0.4923 g; half of the wheels on grip 0.8 lock first at 0.3599 g:
+    // Derived: a diagonal split keeps half of both: (1833.7 x 8.911 + 789.4 x (5.394 - 0.4)) / 2 over the weight is 0.4924 g; half of the wheels on grip 0.8 lock first at 0.3181 g (5.508 MPa, 5050 + 1501 N):
     // front use 2 Ff' / Nf with the load moved by the deceleration that half makes.
     [Fact]
     public void A_diagonal_split_keeps_half_of_both_and_pulls()
     {
         var r = Lost("fixed", "no", ("circuits", "diagonal"), ("grip", "1.1"));
         double w = 2100 * 9.80665, half = ((1833.69 * 8.911) + (789.4 * (5.394 - 0.4))) / 2 / w;
-        Assert.Equal(half, Math.Min(half, r.Number("frontLost")!.Value / 9.80665), 0.05);
+        Assert.Equal(0.4924, half, 0.00006);
+        Assert.Contains("the brakes would make 0.49 g", r.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.True(r.Number("frontLost") / 9.80665 < half - 0.01); // the road ends it first
+        Lost("fixed", "no", ("circuits", "diagonal"), ("grip", "0.8")).Gives("frontLost", 0.3181 * 9.80665, 0.001);
         // Second method: a march of the pressure with wheel loads by hand.
         double line = 0, z = 0;
         for (; line < 8.911; line += 0.0005)
@@ -81,6 +84,39 @@ public class FailureTests
         Assert.Equal("caution", r.Verdict("hose"));
         Assert.Contains("could not be read: a quarter of g is common practice. Local law", r.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.Equal("pass", Lost("fixed", "yes", ("rule", "571.105")).Verdict("hose"));
+    }
+
+    // A single cylinder has one outlet: lines split behind it do not make two circuits.
+    [Fact]
+    public void A_single_cylinder_is_one_circuit_whatever_its_lines()
+    {
+        var r = Lost("none", "no", ("masterKind", "single"));
+        foreach (var check in new[] { "front-lost", "rear-lost", "hose" }) Assert.Equal("fail", r.Verdict(check));
+        Assert.Contains("A single master cylinder feeds one circuit", r.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        r.Gives("rearLost", 0, 0);
+        Assert.NotEqual("fail", Lost("none", "no", ("masterKind", "tandem")).Verdict("rear-lost"));
+    }
+
+    // Derived: with the pedal down at 2 MPa the rear alone makes 789.4 x (2 - 0.4) N: 0.601 m/s2, the front alone 1833.7 x 2 N: 1.746 m/s2; at 0.4 MPa the drums do nothing, and that fails by any rule.
+    // Where the leg ends first the floor changes nothing.
+    [Fact]
+    public void The_floor_ends_what_a_leg_can_do()
+    {
+        var r = Lost("none", "no", ("frontLostPressure", "2 MPa"), ("rearLostPressure", "2 MPa"));
+        r.Gives("frontLost", 789.4 * 1.6 / 2100, 0.0003);
+        r.Gives("rearLost", 1833.7 * 2 / 2100, 0.0003);
+        Assert.Equal("caution", r.Verdict("rear-lost"));
+        Assert.Contains("at 2.0 MPa: more leg makes no more", r.Finding("rear-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        // On a bar the rear circuit has 0.8 of the front's pressure; what ends it is told in its own.
+        var bar = Lost("none", "no", ("rearShare", "0.8"), ("frontLostPressure", "2 MPa"));
+        bar.Gives("frontLost", 789.4 * 1.6 / 2100, 0.0003);
+        Assert.Contains("at 2.0 MPa", bar.Finding("front-lost")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        var nothing = Lost("none", "no", ("frontLostPressure", "0.4 MPa"), ("rule", "none"));
+        Assert.Equal("fail", nothing.Verdict("front-lost"));
+        Assert.Equal(Lost("none", "no").Number("frontLost"), Lost("none", "no", ("frontLostPressure", "12 MPa")).Number("frontLost"));
+        var half = Lost("none", "no", ("circuits", "diagonal"), ("rearLostPressure", "2 MPa"));
+        half.Gives("rearLost", ((1833.7 * 2) + (789.4 * 1.6)) / 2 / 2100, 0.0003);
+        Assert.True(half.Number("frontLost") > half.Number("rearLost"));
     }
 
     [Fact]

@@ -28,6 +28,30 @@ public class LockOrderTests
         Assert.Equal("pass", Door.Run("brakes.lock-order", Sheet.WithPedal("fixed", ("grip", "0.4"))).Verdict("front-first"));
     }
 
+    // A metering valve of 0.9 MPa holds the front off while strong rear drums already lock on ice: F = 9000 / 6.895 x (0.9 - 0.4) = 653 N at the rear, whose load of about 9,600 N holds 960 N;
+    // up to 1.1 MPa the front has 2 (p - 0.9) only. On every other road the front is first.
+    [Fact]
+    public void Wet_ice_is_looked_at_too()
+    {
+        var r = Door.Run("brakes.lock-order", Sheet.WithPedal("fixed", ("grip", "0.7"), ("metering", "0.9 MPa"), ("rearForce", "9000 N"), ("valveKnee", "2 MPa"), ("valveSlope", "0.1")));
+        Assert.Equal("caution", r.Verdict("front-first"));
+        Assert.Contains("on roads with grip 0.1 the rear", r.Finding("front-first")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    // Only a rule that asks is called one: with dead rear brakes it is furthest off on grip 0.6, where 0.1 + 0.85 x 0.4 = 0.44 is 73 %; by UN Regulation 13-H on 0.4, 0.1 + 0.7 x 0.2 = 0.24, 60 %.
+    [Theory]
+    [InlineData(null, "73 % is good practice.")]
+    [InlineData("571.135", "73 % is good practice.")]
+    [InlineData("R13-M1", "the rule asks 73 %. Local law")]
+    [InlineData("R13-H", "the rule asks 60 %. Local law")]
+    public void A_rule_is_named_only_where_one_asks(string? rule, string says)
+    {
+        var r = Door.Run("brakes.lock-order", Sheet.WithPedal("none", ("grip", "0.8"), ("rearForce", "0 N"), ("rule", rule)));
+        Assert.Contains(says, r.Finding("efficiency")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Equal("caution", r.Verdict("efficiency"));
+        if (rule is null or "571.135") Assert.StartsWith("common practice", r.Finding("efficiency")["source"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
     // With dead rear brakes on a dry road 0.543 of 0.8 is used: 68 % where 76 % is asked.
     [Fact]
     public void Too_little_of_the_road_is_a_caution()

@@ -17,13 +17,13 @@ public class StopTests
         Assert.Equal(154.2, Truck.Pedal().Force(Truck.Valved.Pressure(2100 * 6.43)!.Value), 0.06);
     }
 
-    // Derived: at 500 N 8.911 MPa would make more than the road takes: the first lock at 0.7532 g stands; 100 km/h with 0.36 s: 57.20 m by hand.
+    // Derived: at 500 N 8.911 MPa would make more than the road takes: the first lock at 0.7532 g stands; 100 km/h: 0.1 x 100 + 27.78 2 / (2 x 7.386) = 62.23 m by hand.
     [Fact]
     public void The_way_with_all_the_leg_is_capped_by_the_road()
     {
         var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "R13-H")));
         r.Gives("atMost", 0.7532, 0.00006);
-        r.Gives("distance", 57.20, 0.06);
+        r.Gives("distance", 62.23, 0.006);
         Assert.Equal("pass", r.Verdict("distance"));
     }
 
@@ -38,6 +38,37 @@ public class StopTests
         var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", grip), ("rule", rule), ("frontForce", front)));
         Assert.Equal(verdict, r.Verdict("distance"));
         Assert.Contains("Local law judges a conversion", r.Finding("distance")["text"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    // 571.135's 70 m is 0.1 v + 0.0060 v2: 6.43 m/s2 and no less, as in R13-H; 0.36 s is the rule's delay at full speed.
+    [Fact]
+    public void Both_forms_of_the_same_distance_ask_the_same()
+    {
+        var by135 = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", "571.135")));
+        by135.Gives("pressure", 5.698, 0.0006);
+        by135.Gives("distance", 62.23, 0.006);
+    }
+
+    // 70 m and 500 N were read; 0.1 v is remembered. Brakes of 6 m/s2 miss 70 m only by the remembered delay: a caution; of 5 m/s2 by themselves: a fail.
+    [Theory]
+    [InlineData("6600 N", "caution")]
+    [InlineData("5000 N", "fail")]
+    public void Fails_rest_on_what_was_read(string front, string verdict)
+    {
+        var r = Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "1"), ("rule", "571.135"), ("frontForce", front)));
+        Assert.True(r.Number("distance") > 70);
+        Assert.Equal(verdict, r.Verdict("distance"));
+        Assert.Equal(verdict, r.Verdict("effort"));
+    }
+
+    // Without a rule's delay the build-up counts: 52.23 m and half of 0.36 s at 27.78 m/s, less 7.386 x 0.36 2 / 24: 57.19 m.
+    [Fact]
+    public void The_build_up_counts_where_no_rule_states_a_delay()
+    {
+        double At(string rule, string buildUp) => Door.Run("brakes.stop", Sheet.WithPedal("fixed", ("grip", "0.8"), ("rule", rule), ("buildUp", buildUp))).Number("distance")!.Value;
+        Assert.Equal(57.19, At("none", "0.36 s"), 0.006);
+        Assert.Equal(52.23, At("none", "0 s"), 0.006);
+        Assert.Equal(At("R13-H", "0 s"), At("R13-H", "1 s"), 1e-12);
     }
 
     // Without a booster (leg alone 3.3975 MPa at 100 lb) 5.698 MPa takes 746 N.
@@ -97,6 +128,18 @@ public class StopTests
             var drawn = Curves("front-rear", bypass).Single(c => c.Name == line);
             failure.Gives(output, drawn.Y[20] * 9.80665, 0.001);
         }
+    }
+
+    // A pedal that is down at 2 MPa is down in the picture too, and a single cylinder has no circuit to lose.
+    [Fact]
+    public void The_lines_end_where_the_pedal_does()
+    {
+        (string, string?)[] floor = [("grip", "0.8"), ("rule", "none"), ("circuits", "front-rear"), ("frontLostPressure", "2 MPa"), ("rearLostPressure", "1 MPa")];
+        var failure = Door.Run("brakes.failure", Sheet.WithPedal("fixed", floor));
+        var curves = Door.Run("brakes.stop", Sheet.WithPedal("fixed", floor))["curves"]!.AsArray();
+        foreach (var (line, output) in new[] { ("front circuit lost", "frontLost"), ("rear circuit lost", "rearLost") })
+            failure.Gives(output, curves.Single(c => c!["name"]!.GetValue<string>() == line)!["y"]!["values"]!.AsArray()[28]!.GetValue<double>() * 9.80665, 0.001);
+        Assert.Equal(2, Door.Run("brakes.stop", Sheet.WithPedal("fixed", [.. floor, ("masterKind", "single")]))["curves"]!.AsArray().Count);
     }
 
     private static IEnumerable<(string Name, double[] Y)> Curves(string? circuits, string bypass) =>

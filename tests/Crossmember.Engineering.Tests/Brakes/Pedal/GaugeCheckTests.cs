@@ -129,6 +129,20 @@ public class GaugeCheckTests
         Assert.Equal(verdict, r.Verdict("readings"));
     }
 
+    // A valve of which nobody knows how it goes on is no limiter: nothing is expected behind it. In front of it the gauge tells all the same.
+    [Theory]
+    [InlineData(""" "valveKnee":"2 MPa" """, "slope of the rear valve")]
+    [InlineData(""" "valveSlope":0.4 """, "rear valve turns")]
+    public void Half_a_valve_is_asked_for(string known, string told)
+    {
+        JsonObject Read(string gauge) => Door.Run("brakes.gauge-check", $$"""
+            {"cutIn":"0 N","jumpIn":"0 MPa","knee":"0 N","kneePressure":"0 MPa","plainPressure":"5 MPa","deadLoss":"0 MPa","valveKind":"fixed",{{known}},"error":"0.01 MPa","{{gauge}}":[["200 N","2.248 MPa"],["400 N","4.496 MPa"]]}
+            """);
+        Assert.Equal("unknown", Read("gaugeRear").Verdict("readings"));
+        Assert.Contains(told, Text(Read("gaugeRear")));
+        Assert.Equal("pass", Read("gaugeFront").Verdict("readings"));
+    }
+
     // Decelerations by hand: metering holds the front back below 1 MPa; 10 kN and 5 kN at 1000 psi, 0.4 MPa of threshold behind, 1000 kg: at 0.8 MPa 290.1 N, at 5 MPa 7251.9 + 3335.9 N.
     [Theory]
     [InlineData(0.0296, 1.0797, "pass")]

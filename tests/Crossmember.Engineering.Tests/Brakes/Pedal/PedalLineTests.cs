@@ -36,6 +36,28 @@ public class PedalLineTests
             Assert.Equal(mpa, (dead ? line.DeadPressure(force) : line.Pressure(force)) / 1e6, 0.0005);
     }
 
+    // No cut-in and 8 kPa: 304 N are less than a jump-in of 350 N, so it runs out as it begins, at no force. It is a booster all the same: 304 N x 0.97 / 506.71 mm2 before the leg adds its own.
+    [Fact]
+    public void A_booster_that_runs_out_at_no_force_is_still_one()
+    {
+        var r = Door.Run("brakes.pedal-line", $$"""{ {{Parts}}, "boosterKind":"vacuum","diaphragm":"225.6758 mm","boosterEfficiency":0.95,"cutIn":"0 N","jumpIn":"350 N","gain":5,"returnSpring":"0 N","vacuum":"8 kPa" }""");
+        var line = LineOf(r);
+        Assert.Equal(0, line.Knee);
+        Assert.True(line.Boosted);
+        Assert.Equal((304 + (100 * 3.99)) * 0.97 / 506.7075, line.Pressure(100) / 1e6, 1e-4);
+        Assert.Equal(100, line.Force(line.Pressure(100)), 1e-6);
+        Assert.False(new PedalLine(7000, 0, 0, 0, 0, 0).Boosted);
+    }
+
+    // 1000 psi in the lines is no stop: how hard a vehicle stops by it is told elsewhere on the same sheet.
+    [Fact]
+    public void A_line_pressure_is_not_called_a_stop()
+    {
+        var r = At(70);
+        Assert.All(r["findings"]!.AsArray(), f => Assert.DoesNotContain("hard stop", f!.ToJsonString()));
+        Assert.Contains("6.9 MPa in the lines", r.Finding("run-out")["text"]!.GetValue<string>());
+    }
+
     // Second formulation: air comes in through the valve a little at a time; it closes when the reaction has caught up, or no difference is left. No closed piece is used.
     [Fact]
     public void The_valve_balanced_step_by_step_gives_the_same_line() =>

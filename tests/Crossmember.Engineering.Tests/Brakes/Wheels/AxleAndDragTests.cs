@@ -85,6 +85,9 @@ public class AxleAndDragTests
     [InlineData("disc", "0.014", "pass")] // a disc's own valve of 2 lb
     [InlineData("drum", "0.07", "pass")]
     [InlineData("drum", "0.5", "fail")]
+    [InlineData("disc", "0.069", "fail")] // a drum's valve of 10 lb
+    [InlineData("disc", "0.05", "caution")] // over what was only taken by the kind
+    [InlineData("drum", "0.43", "caution")]
     public void What_lets_go_passes(string kind, string held, string verdict)
     {
         var r = Drag($$"""{"kind":"{{kind}}","axle":"rear","residualRear":"{{held}} MPa"}""");
@@ -103,6 +106,29 @@ public class AxleAndDragTests
         Assert.Contains("front line is missing", Drag("""{"kind":"disc","axle":"front"}""").Finding("lets-go")["text"]!.GetValue<string>());
         Assert.Equal("pass", Drag("""{"kind":"drum","axle":"front"}""").Verdict("lets-go"));
         Door.Faults("brakes.wheel-drag", """{"kind":"disc","axle":"front","residualFront":"-0.1 MPa"}""");
+    }
+
+    // Measured, it is no guess any more: the same pressure fails.
+    [Fact]
+    public void Over_a_measured_release_it_fails()
+    {
+        Assert.Equal("fail", Drag("""{"kind":"disc","axle":"rear","residualRear":"0.05 MPa","releasePressure":"0.02 MPa"}""").Verdict("lets-go"));
+        Assert.Equal("pass", Drag("""{"kind":"disc","axle":"rear","residualRear":"0.07 MPa","releasePressure":"0.1 MPa"}""").Verdict("lets-go"));
+        var taken = Drag("""{"kind":"disc","axle":"rear","residualRear":"0.05 MPa"}""").Finding("lets-go");
+        Assert.Contains("common practice", taken["source"]!.GetValue<string>());
+        Assert.Contains("measure where it lets go", taken["text"]!.GetValue<string>());
+    }
+
+    // A residual valve holds up to 0.12 MPa (common practice, no source): tired springs are not known to beat one that nobody looked for.
+    [Theory]
+    [InlineData("0.03 MPa", "unknown")]
+    [InlineData("0.12 MPa", "unknown")]
+    [InlineData("0.13 MPa", "pass")]
+    public void Tired_springs_need_the_valve_looked_at(string release, string verdict)
+    {
+        var r = Drag($$"""{"kind":"drum","axle":"rear","releasePressure":"{{release}}"}""");
+        Assert.Equal(verdict, r.Verdict("lets-go"));
+        if (verdict == "unknown") Assert.Contains("rear line is missing", r.Finding("lets-go")["text"]!.GetValue<string>());
     }
 
     private static JsonObject Drag(string input) => Door.Run("brakes.wheel-drag", input);

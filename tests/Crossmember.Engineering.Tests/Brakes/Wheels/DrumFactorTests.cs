@@ -200,6 +200,24 @@ public class DrumFactorTests
         }
     }
 
+    // SAE J866, from memory: E is 0.25 to 0.35 warm.
+    [Theory]
+    [InlineData(0.6, "EE", "caution")]
+    [InlineData(0.36, "EF", "caution")]
+    [InlineData(0.35, "EE", "pass")]
+    [InlineData(0.25, "EF", "pass")]
+    [InlineData(0.24, "EE", "caution")]
+    public void A_friction_that_its_letters_do_not_have_is_told(double mu, string letters, string verdict)
+    {
+        foreach (var brake in (string[])[""" "kind":"disc" """, """ "kind":"drum","drumKind":"leading-trailing","drumDiameter":"240 mm","anchorDistance":"100 mm","actuatorDistance":"90 mm" """])
+        {
+            var r = Door.Run("brakes.factor", $$"""{ {{brake}},"friction":"{{mu:R}}","frictionLetters":"{{letters}}"}""");
+            Assert.Equal(verdict, r.Verdict("geometry"));
+            if (verdict == "caution") Assert.Contains("0.25 to 0.35", r.Finding("geometry")["text"]!.GetValue<string>());
+            Assert.NotNull(r.Number("factor"));
+        }
+    }
+
     [Fact]
     public void Only_what_the_kind_needs_is_asked_for()
     {

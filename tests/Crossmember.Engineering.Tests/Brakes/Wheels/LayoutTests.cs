@@ -19,11 +19,14 @@ public class LayoutTests
 
     [Theory]
     [InlineData("disc", "0.07", "fail")]
-    [InlineData("disc", "0.021", "fail")]
+    [InlineData("disc", "0.069", "fail")] // a drum's valve of 10 lb
+    [InlineData("disc", "0.021", "caution")]
     [InlineData("disc", "0.014", "pass")]
     [InlineData("disc", "0", "pass")]
     [InlineData("drum", "0.07", "pass")]
     [InlineData("drum", "0", "caution")]
+    [InlineData("drum", "0.42", "caution")]
+    [InlineData("drum", "0.5", "fail")]
     public void A_residual_valve_belongs_to_drums(string kind, string held, string verdict)
     {
         Assert.Equal(verdict, Layout(kind, "drum", $$""","residualFront":"{{held}} MPa" """).Verdict("residual-front"));
@@ -32,12 +35,44 @@ public class LayoutTests
 
     [Theory]
     [InlineData("disc", "drum", "0", "caution")]
+    [InlineData("disc", "drum", "0.05", "caution")]
+    [InlineData("disc", "drum", "0.39", "caution")]
+    [InlineData("disc", "drum", "0.41", "pass")]
     [InlineData("disc", "drum", "0.7", "pass")]
+    [InlineData("disc", "drum", "1.2", "pass")]
+    [InlineData("disc", "drum", "1.21", "caution")]
+    [InlineData("disc", "drum", "4", "caution")]
     [InlineData("disc", "disc", "0", "pass")]
     [InlineData("disc", "disc", "0.7", "caution")]
     [InlineData("drum", "drum", "0", "pass")]
     public void A_metering_valve_belongs_to_discs_before_drums(string front, string rear, string pressure, string verdict) =>
         Assert.Equal(verdict, Layout(front, rear, $$""","metering":"{{pressure}} MPa" """).Verdict("metering"));
+
+    // Springs as measured: discs that let go at 0.1 MPa bear a drum's valve, tired drums do not; strong drums come on after a metering valve of 0.7 MPa.
+    [Fact]
+    public void What_was_measured_at_the_wheels_counts()
+    {
+        const string Wheels = ""","thresholds":{"front.left":"0.1 MPa","front.right":"0.12 MPa","rear.left":"0.03 MPa","rear.right":"0.025 MPa"}""";
+        var r = Layout("disc", "drum", Wheels + ""","residualFront":"0.07 MPa","residualRear":"0.07 MPa" """);
+        Assert.Equal("pass", r.Verdict("residual-front"));
+        Assert.Equal("fail", r.Verdict("residual-rear"));
+        Assert.Contains("0.025 MPa", r.Finding("residual-rear")["text"]!.GetValue<string>());
+        Assert.Equal("caution", Layout("disc", "drum", ""","thresholds":{"rear.left":"0.8 MPa","rear.right":"0.8 MPa"},"metering":"0.7 MPa" """).Verdict("metering"));
+    }
+
+    // One chamber is one circuit: lines split behind it do not help.
+    [Theory]
+    [InlineData(""","master":"single","circuits":"front-rear" """, "fail", 0)]
+    [InlineData(""","master":"single" """, "fail", 0)]
+    [InlineData(""","master":"tandem","circuits":"front-rear" """, "pass", 2)]
+    [InlineData(""","master":"tandem","circuits":"one" """, "fail", 0)]
+    public void A_single_master_cylinder_is_one_circuit(string more, string verdict, double left)
+    {
+        var r = Layout("drum", "drum", more);
+        Assert.Equal(verdict, r.Verdict("circuits"));
+        r.Gives("wheelsLeft", left, 0);
+        Assert.Equal("unknown", Layout("drum", "drum", ""","master":"tandem" """).Verdict("circuits"));
+    }
 
     [Theory]
     [InlineData("drum", "drum", "drums", "pass")]

@@ -93,6 +93,19 @@ public class ParkingTests
         Assert.Null(Run("front", 0.2, Drums).Number("effort"));
     }
 
+    // A maker's factor of two leading shoes is forward only: backward they are two trailing ones.
+    [Fact]
+    public void Two_leading_shoes_need_their_factor_backward()
+    {
+        const string Drums = ""","strutRatio":"5","leverRatio":"7","cableEfficiency":"0.8","operation":"hand","wheelFactors":{"left":"3","right":"3"},"wheelDrums":{"left":"254 mm","right":"254 mm"}""";
+        var r = Run("rear", 0.2, Drums + ""","wheelDrumKinds":{"left":"two-leading","right":"two-leading"}""");
+        Assert.Null(r.Number("effort"));
+        Assert.Equal("unknown", r.Verdict("effort"));
+        Assert.Contains("backward is missing", r.Finding("effort")["text"]!.GetValue<string>());
+        Run("rear", 0.2, Drums + ""","wheelDrumKinds":{"left":"leading-trailing","right":"leading-trailing"}""").Gives("effort", 185.2 * 2.3 / 3, 0.1);
+        Run("rear", 0.2, Drums + ""","wheelDrumKinds":{"left":"two-leading","right":"two-leading"},"wheelReverseFactors":{"left":"1.15","right":"1.15"}""").Gives("effort", 2 * 185.2, 0.1);
+    }
+
     // A drum inside a rear disc: the disc's factor is not its own.
     [Fact]
     public void The_factor_of_a_disc_is_none_of_the_drum_inside_it()

@@ -79,6 +79,21 @@ public class WheelTorqueTests
         Assert.Equal("fail", Run("""{"kind":"drum","factor":"2.3","cylinderBore":"130 mm","drumDiameter":"254 mm"}""").Verdict("parts"));
     }
 
+    // Pads of 200 to 300 mm sweep 39270 mm2: three pistons of 70 mm are 29 %, of 76 mm 35 % of it; eight of 60 mm were counted on both sides.
+    [Theory]
+    [InlineData(2, 48, "pass")]
+    [InlineData(3, 70, "pass")]
+    [InlineData(3, 76, "caution")]
+    [InlineData(4, 40, "caution")]
+    [InlineData(8, 60, "caution")]
+    public void Pistons_of_both_sides_are_told(int pistons, double diameter, string verdict)
+    {
+        var r = Run($$"""{"kind":"disc","factor":"0.76","caliper":"fixed","pistons":"{{pistons}}","pistonDiameter":"{{diameter:R}} mm","padOuter":"300 mm","padInner":"200 mm"}""");
+        Assert.Equal(verdict, r.Verdict("parts"));
+        if (verdict == "caution") Assert.Contains("one side only", r.Finding("parts")["text"]!.GetValue<string>());
+        Assert.NotNull(r.Number("torque"));
+    }
+
     [Theory]
     [InlineData("disc", new[] { "pistons", "pistonDiameter", "padOuter", "padInner" })]
     [InlineData("drum", new[] { "drumDiameter", "cylinderBore" })]
