@@ -18,8 +18,8 @@ tipping      1440 1100 light /builds/packhorse/vehicle/tipping?in=working
 springs      1440 1200 light /builds/packhorse/vehicle/springs?in=working
 steering     1440 1300 light /builds/packhorse/vehicle/steering?in=working
 recovery     1440 1200 light /builds/packhorse/vehicle/recovery?in=carried
-brakes       1440 1250 light /builds/packhorse/brakes?in=working
-brake-balance 1440 1300 light /builds/packhorse/brakes/balance?in=working
+brakes       1440 1250 light /builds/packhorse/brakes?in=carried
+brake-balance 1440 1300 light /builds/packhorse/brakes/balance?in=carried&against=nothing
 bench-card   1280 1250 light /bench/driveline.engine-speed?input=%7B%22roadSpeed%22%3A%2265%20mph%22%2C%22tireDiameter%22%3A%2233%20in%22%2C%22axleRatio%22%3A%224.56%22%2C%22gearRatio%22%3A%221%22%7D
 printing     1000 1300 light /api/builds/packhorse/report/sheet.html?in=working
 settings     1280 1000 light /settings
