@@ -164,7 +164,7 @@ public sealed partial class DemoShopTests : IDisposable
     [Fact]
     public void What_carries_the_camper_leaves_its_height_and_its_winch_to_watch()
     {
-        var cautions = Check("packhorse", "carried")["findings"]!.AsArray().Where(f => (string?)f!["verdict"] == "caution").Select(f => ((string)f!["id"]!).Split('[', '/')[0]);
+        var cautions = Check("packhorse", "carried")["findings"]!.AsArray().Where(f => (string?)f!["verdict"] == "caution").Select(f => ((string)f!["id"]!).Split('[', '/')[0]).Where(NoBrakes);
         Assert.Equal(
             ["recovery.electrical-demand", "recovery.purchase", "recovery.rope", "recovery.weakest-link", "recovery.winch-reach", "recovery.winch-reach", "springs.leaf-load",
                 "stability.cornering", "stability.cornering", "stability.rollover-risk", "stability.rollover-risk", "stability.side-slope", "stability.side-slope", "stability.static-factor", "stability.static-factor"],
@@ -199,12 +199,12 @@ public sealed partial class DemoShopTests : IDisposable
 
     /// <summary>Fails of the truck as it came: gears of two years, hooks without a mark, a tow ball; no scale or tape is missing.</summary>
     [Fact]
-    public void The_packhorse_as_it_came_fails_in_three_things_and_lacks_no_measurement()
+    public void The_packhorse_as_it_came_fails_in_three_things_beside_its_brakes_and_lacks_no_measurement()
     {
         var findings = Check("packhorse", "as-found")["findings"]!.AsArray();
         Assert.Equal(
             ["driveline.ratio-mismatch/mismatch", "recovery.point[axle=front]/holds", "recovery.point[axle=rear]/holds"],
-            findings.Where(f => (string?)f!["verdict"] == "fail").Select(f => (string)f!["id"]!).Order(StringComparer.Ordinal));
+            findings.Where(f => (string?)f!["verdict"] == "fail").Select(f => (string)f!["id"]!).Where(NoBrakes).Order(StringComparer.Ordinal));
         Assert.DoesNotContain(findings, f => (string?)f!["verdict"] == "unknown");
     }
 
@@ -278,10 +278,10 @@ public sealed partial class DemoShopTests : IDisposable
     [InlineData("shieling", "working", 5)]
     public void What_is_thought_through_has_at_most_something_to_watch(string vehicle, string scenario, int cautions)
     {
-        var verdicts = Verdicts(vehicle, scenario);
-        Assert.DoesNotContain("fail", verdicts);
-        Assert.DoesNotContain("unknown", verdicts);
-        Assert.Equal(cautions, verdicts.Count(v => v == "caution"));
+        var findings = Check(vehicle, scenario)["findings"]!.AsArray().Where(f => NoBrakes((string)f!["id"]!)).Select(f => (string)f!["verdict"]!).ToList();
+        Assert.DoesNotContain("fail", findings);
+        Assert.DoesNotContain("unknown", findings);
+        Assert.Equal(cautions, findings.Count(v => v == "caution"));
     }
 
     [Fact]
@@ -294,12 +294,14 @@ public sealed partial class DemoShopTests : IDisposable
     }
 
     [Theory]
-    [InlineData("packhorse", "discs", "model/requires[axle.front.brakes,brakes.hydraulics]")]
     [InlineData("shieling", "agreed", "model/requires[clutch,gearbox]")]
     public void A_part_that_needs_another_one_is_found(string vehicle, string scenario, string finding) =>
         Assert.Equal("fail", (string?)Finding(vehicle, scenario, finding)["verdict"]);
 
     public void Dispose() => _place.Dispose();
+
+    /// <summary>What is said of the brakes stands in a test of its own.</summary>
+    private static bool NoBrakes(string finding) => !finding.StartsWith("brakes.", StringComparison.Ordinal);
 
     private JsonNode Read(string vehicle) => JsonNode.Parse(File.ReadAllText(Path.Combine(Folder, vehicle + ".json")))!;
 

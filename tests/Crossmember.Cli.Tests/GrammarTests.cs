@@ -21,7 +21,7 @@ public sealed class GrammarTests
 
     [Fact]
     public void The_grammar_is_the_one_other_programs_rely_on() =>
-        Assert.Equal(["calc", "check", "demo", "export", "import", "rebuild", "report", "ripple", "serve", "verify"],
+        Assert.Equal(["brakes", "calc", "check", "demo", "export", "import", "rebuild", "report", "ripple", "serve", "verify"],
             CommandLine.Compose().Subcommands.Select(c => c.Name).Order(StringComparer.Ordinal));
 
     [Theory]

@@ -52,7 +52,7 @@ public sealed class ReportTests : IDisposable
         Assert.Equal((1, ""), (mass.Code, mass.Error)); // the rear axle again
         Assert.Equal("mass", (string?)mass.Json["kind"]);
         Assert.Equal(2, _place.Run("report", "mass", Demo, "--calculation", "mass.axle-load", "--out", At("m.pdf")).Code);
-        Assert.Contains("sheet, mass, calculation", _place.Run("report", "balance", Demo, "--out", At("m.pdf")).Error, StringComparison.Ordinal);
+        Assert.Contains("sheet, mass, brakes, calculation", _place.Run("report", "balance", Demo, "--out", At("m.pdf")).Error, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -114,7 +114,7 @@ public sealed class ReportTests : IDisposable
     [Theory]
     [InlineData("report sheet packhorse.json --out s.docx", "end it in .pdf or .html")]
     [InlineData("report sheet --out s.pdf", "crossmember report sheet BUILD")]
-    [InlineData("report shet packhorse.json --out s.pdf", "one of: sheet, mass, calculation")]
+    [InlineData("report shet packhorse.json --out s.pdf", "one of: sheet, mass, brakes, calculation")]
     [InlineData("report sheet packhorse.json --calculation tires.load --out s.pdf", "do not go with a sheet")]
     [InlineData("report calculation packhorse.json --out s.pdf", "--calculation ID")]
     [InlineData("report calculation packhorse.json --calculation tires.lod --out s.pdf", "tires.load")]

@@ -111,7 +111,8 @@ public sealed class Stop() : Calculation<Stop.Inputs, Stop.Result>(new()
         w.Line("z", "F(p) / W with all the leg, at most the first lock", $"{asked.MostForce} N, grip {mu}", reached.Z, "1");
         if (way is { } meters && asked.Row?.Linear is { } a) w.Line("s", "A v + v^2/(2 d), A v with v in km/h", $"{a} x {asked.Speed * 3.6} + {asked.Speed}^2 / (2 x {reached.Z * Loading.Gravity})", meters, "m");
         else if (way is { } told) w.Line("s", "v tb/2 + v^2/(2 d) - d tb^2/24", $"v {asked.Speed}, d {reached.Z * Loading.Gravity}, tb {x.BuildUp.Seconds}", told, "m");
-        asked.Answer(w, force, bare, way, reached, mu);
+        var good = reached.Capped && mu < StopAsked.TestRoad ? Reached.Of(reached.Brakes, LockUp.On(StopAsked.TestRoad, rig, load).Deceleration) : reached;
+        asked.Answer(w, force, bare, way, good.Z > 0 ? asked.Way(good.Z * Loading.Gravity, x.BuildUp.Seconds) : null, reached, mu);
         if (w.Shown) StopCurves.Draw(w, rig, load, pedal, mu, x);
         return new(line is { } l ? UnitsNet.Pressure.FromPascals(l) : null, force is { } f ? Force.FromNewtons(f) : null, Ratio.FromDecimalFractions(reached.Z), way is { } s ? Length.FromMeters(s) : null);
     }

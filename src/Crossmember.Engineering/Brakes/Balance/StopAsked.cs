@@ -22,10 +22,14 @@ internal readonly record struct StopAsked(BrakeRule? Row, double Speed, double D
 
     private string Source => Row?.Source ?? AdhesionRule.Practice;
 
+    /// <summary>Grip of the road that rules drive their tests on, dry and clean; 571.135 S6.2 and UN Regulation 13 ask for such a one. From memory.</summary>
+    public const double TestRoad = 0.9;
+
     /// <param name="force">Pedal force for the deceleration in N; null where no force makes it.</param>
     /// <param name="bare">The same in N for what a published distance takes with no delay at all: beyond it no reading of the rule helps.</param>
     /// <param name="way">m; null where it does not stop.</param>
-    public void Answer(Worksheet w, double? force, double? bare, double? way, in Reached reached, double mu)
+    /// <param name="there">m on the rule's own road; what the road of the builder takes away is no fault of the brakes.</param>
+    public void Answer(Worksheet w, double? force, double? bare, double? way, double? there, in Reached reached, double mu)
     {
         double d = Deceleration / Chain.Loading.Gravity, kmh = Speed * 3.6;
         if (force is { } f)
@@ -38,12 +42,15 @@ internal readonly record struct StopAsked(BrakeRule? Row, double Speed, double D
         }
         else w.Answer("effort", Verdict.Fail, $"No leg force makes {d:0.00} g: these brakes make no such force at any pressure.", source: "statics");
         if (way is not { } s) w.Answer("distance", Verdict.Fail, $"With {MostForce:0} N on the pedal these brakes do not slow it at all.", source: "statics");
-        else if (Row?.Distance is { } limit)
+        else if (Row?.Distance is { } limit && reached.Capped && s > limit && there <= limit)
+            w.AtMost("distance", there.Value, limit, "m",
+                $"From {kmh:0} km/h it stands after {there:0} m of {limit:0} m allowed on a road as rules are driven on, with grip {TestRoad:0.0}; one with grip {mu:0.0#} takes {reached.Z:0.00} g and {s:0} m.{Law}", Source);
+        else if (Row?.Distance is { } most)
         {
             // Where the road sets the end, another road would do: the rule is driven on one with good grip.
-            w.AtMost("distance", s, limit, "m", reached.Capped
-                ? $"From {kmh:0} km/h it stands after {s:0} m of {limit:0} m allowed: a road with grip {mu:0.0#} takes {reached.Z:0.00} g, the brakes would make {reached.Brakes:0.00} g.{Law}"
-                : $"From {kmh:0} km/h with {MostForce:0} N on the pedal it stands after {s:0} m of {limit:0} m allowed, at {reached.Z:0.00} g.{Law}", Source,
+            w.AtMost("distance", s, most, "m", reached.Capped
+                ? $"From {kmh:0} km/h it stands after {s:0} m of {most:0} m allowed: a road with grip {mu:0.0#} takes {reached.Z:0.00} g, the brakes would make {reached.Brakes:0.00} g.{Law}"
+                : $"From {kmh:0} km/h with {MostForce:0} N on the pedal it stands after {s:0} m of {most:0} m allowed, at {reached.Z:0.00} g.{Law}", Source,
                 beyond: !reached.Capped && reached.Z * Chain.Loading.Gravity < Row.Bare ? Verdict.Fail : Verdict.Caution);
         }
         else
