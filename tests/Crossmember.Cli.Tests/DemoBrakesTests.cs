@@ -56,7 +56,7 @@ public sealed class DemoBrakesTests : IDisposable
         foreach (var no in Brakes("discs", "fail"))
         {
             var row = rows.Single(r => (string?)r!["id"] == no)!;
-            Assert.Equal(("flipped", "pass"), ((string?)row["change"], (string?)row["to"]!["verdict"]));
+            Assert.Equal(("flipped", "pass"), ((string?)row["state"], (string?)row["to"]!["verdict"]));
         }
     }
 

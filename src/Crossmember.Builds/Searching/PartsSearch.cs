@@ -7,12 +7,15 @@ namespace Crossmember.Builds.Searching;
 /// <summary>Every combination of what the build's options and the stock list offer, judged by the calculations of the sheet itself.</summary>
 /// <remarks>
 /// A combination is out where a finding fails, or is not known though the sheet as it stands knows it. What is left is ranked by the sum of its places by effort, margin, cost and unsprung mass.
-/// Loads are those of the sheet; the best are worked out as whole sheets, and one that fails there falls out after all.
+/// Loads are those of the sheet; the first of them are worked out as whole sheets, one that fails there falls out after all, and those with the least to watch are told first.
 /// </remarks>
 public sealed class PartsSearch
 {
     /// <summary>More than this is no longer looked at one by one.</summary>
     public const long MostCombinations = 5_000_000;
+
+    /// <summary>So many times more than are told are worked out as whole sheets: of those, the ones with the least to watch are told.</summary>
+    private const int Wider = 4;
 
     private readonly SearchPlan _plan;
 
@@ -86,14 +89,14 @@ public sealed class PartsSearch
         HashSet<string> stands = [.. Standing(standing).Select(f => f.Id)];
         foreach (var one in ranked)
         {
-            if (kept.Count == best) break;
+            if (kept.Count == best * Wider) break;
             cancel.ThrowIfCancellationRequested();
             var findings = Confirmed(SheetOf(one.Chosen), stands).ToList();
             var no = findings.Find(f => f.Finding.Verdict == Verdict.Fail);
             if (no is null) kept.Add(one with { Watch = findings.Count(f => f.Finding.Verdict == Verdict.Caution) });
             else fallen.Add(new(no.Id, 1, one.Chosen, no.Finding.Text));
         }
-        return (kept, fallen);
+        return ([.. kept.OrderBy(k => k.Margin is null or < 0).ThenBy(k => k.Watch).Take(best)], fallen);
     }
 
     /// <summary>What decides on a whole sheet: everything that is confirmed, but for what says no whatever is chosen.</summary>

@@ -65,7 +65,7 @@ public sealed class BenchIndexTests : BenchShop
     {
         var page = Render<BenchPage>(p => p.AddCascadingValue(Ana));
         Assert.Equal(CalculationList.All.Select(c => c.Id).Order(StringComparer.Ordinal), page.FindAll("[data-calculation]").Select(c => c.GetAttribute("data-calculation")).Order(StringComparer.Ordinal));
-        Assert.Equal(["Driveline", "Lift", "Mass", "Recovery", "Springs", "Stability", "Steering", "Tires"], page.FindAll(".area > h2").Select(h => h.TextContent));
+        Assert.Equal(["Brakes", "Driveline", "Lift", "Mass", "Recovery", "Springs", "Stability", "Steering", "Tires"], page.FindAll(".area > h2").Select(h => h.TextContent));
         Assert.All(CalculationList.All, c => Assert.Contains(c.About.Purpose, page.Find($"[data-calculation='{c.Id}']").TextContent, StringComparison.Ordinal));
         page.Find("#bench-q").Input("rpm road");
         Assert.Contains("driveline.engine-speed", page.FindAll("[data-calculation]").Select(c => c.GetAttribute("data-calculation")));

@@ -48,10 +48,10 @@ internal static class FadeAnswer
         var beyond = Math.Max(run.Peaks.FrontRotor, run.Peaks.RearRotor) > FadeLine.Told;
         var alike = !turned && Math.Abs(1 - run.FrontTorque) <= Alike && Math.Abs(1 - run.RearTorque) <= Alike;
         var heavy = pedal.Hot > MostPedal;
-        var text = $"At the worst moment the front brakes give {100 * run.FrontTorque:0} % and the rear {100 * run.RearTorque:0} % of what they give cold: {100 * left:0} % of the hard stop by the same pedal."
+        var text = (beyond ? "As far as the letters of their linings tell, at" : "At") + $" the worst moment the front brakes give {100 * run.FrontTorque:0} % and the rear {100 * run.RearTorque:0} % of what they give cold: {100 * left:0} % of the hard stop by the same pedal."
             + (pedal is { Cold: { } cold, Hot: { } hot } ? $" The hard stop takes {hot:0} N of pedal instead of {cold:0} N." : "") + locks
-            + (alike && (rearFirst || heavy) ? " Heat changes nothing here: see what is said of the cold brakes." : "")
-            + (beyond ? $" The linings get hotter than {FadeLine.Told - 273.15:0} C, where their letters end: what they do there only a trial shows." : "");
+            + (alike && !beyond && (rearFirst || heavy) ? " Heat changes nothing here: see what is said of the cold brakes." : "")
+            + (beyond ? $" The linings get hotter than {FadeLine.Told - 273.15:0} C, where their letters end: what they do there is not known, and more pedal is to be expected." : "");
         w.Answer("fade", beyond || (!alike && (left < s_leastHot || rearFirst || heavy)) ? Verdict.Caution : Verdict.Pass, text, 100 * left, "%", Source);
     }
 

@@ -69,7 +69,7 @@ public sealed class GaugeCheck() : Calculation<GaugeCheck.Inputs, GaugeCheck.Res
         [Input("rear bleeder over pedal force, booster working", "N", CurveUnit = "MPa", Measure = HowToMeasurePedal.Gauge)] Curve? GaugeRear,
         [Input("front bleeder over pedal force, booster dead", "N", CurveUnit = "MPa", Measure = HowToMeasurePedal.DeadGauge)] Curve? GaugeDeadFront,
         [Input("rear bleeder over pedal force, booster dead", "N", CurveUnit = "MPa", Measure = HowToMeasurePedal.DeadGauge)] Curve? GaugeDeadRear,
-        [Input("deceleration over pedal force, share of g", "N", CurveUnit = "1", Measure = "closed ground, 30 km/h, decelerometer on the floor, scale on the pedal")] Curve? GaugeDeceleration,
+        [Input("deceleration over pedal force, share of g", "N", CurveUnit = "1", Measure = "closed ground, town speed, decelerometer on the floor, scale on the pedal")] Curve? GaugeDeceleration,
         [Input("mass of the vehicle in the road test", "kg", MoreThan = 0, Measure = "weigh it as tried, driver in")] UnitsNet.Mass? Mass,
         [Input("error of the gauge with that of the scale on the pedal", "MPa", MoreThan = 0, Default = 0.2, High = 2, Measure = "half a division of the gauge, and what the scale on the pedal is off")] Pressure Error,
         [Input("error of the decelerometer, share of g", MoreThan = 0, Default = 0.03, High = 0.2, Measure = "do the same stop three times and take half of what they differ")] Ratio DecelerationError,

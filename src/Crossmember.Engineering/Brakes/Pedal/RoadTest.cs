@@ -34,7 +34,7 @@ public sealed class RoadTest() : Calculation<RoadTest.Inputs, RoadTest.Result>(n
     ],
     Cautions =
     [
-        "Try brakes on closed ground only: first at walking pace, then 20 km/h, then more; belts on, nobody around, a qualified person in charge, and look at hoses, leaks and wheel nuts before and after.",
+        "Try brakes on closed ground only: first at walking pace, then at a run, then more; belts on, nobody around, a qualified person in charge, and look at hoses, leaks and wheel nuts before and after.",
     ],
 })
 {
