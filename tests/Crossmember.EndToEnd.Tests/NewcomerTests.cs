@@ -29,7 +29,7 @@ public sealed class NewcomerTests : IDisposable
 
         // Which vehicle is in trouble, and why, stands first.
         await Expect(page.Locator(".vehicle-day").First).ToContainTextAsync("Packhorse");
-        await Expect(page.Locator(".vehicle-day").First).ToContainTextAsync("6.79 %");
+        await Expect(page.Locator(".vehicle-day").First).ToContainTextAsync("One circuit for all four wheels");
         await page.GetByRole(AriaRole.Link, new() { Name = "1966 Tarn Packhorse, fire-patrol pickup to touring camper", Exact = true }).ClickAsync();
         await page.GetByLabel("what-if", new() { Exact = true }).SelectOptionAsync("asked");
         await Expect(page.Locator(".items a[href*='in=asked']").First).ToBeVisibleAsync();

@@ -34,11 +34,12 @@ public sealed class HomeItems
         return usual.Find(could.Contains) ?? could.FirstOrDefault() ?? usual.FirstOrDefault() ?? _sheet.Build.Find(Slot.Root) ?? _sheet.Build.Slots[0];
     }
 
-    /// <summary>Ids of items that usually hold a key, the likeliest first.</summary>
+    /// <summary>Ids of items that usually hold a key, the likeliest first: of all rows that fit it the one that says most.</summary>
     public static IEnumerable<string> Usual(string key)
     {
         var words = key.Split('.');
-        return s_usual.Where(u => Begins(u.Key, words)).SelectMany(u => u.Items.Select(i => i.Replace("{axle}", words.Length > 1 ? words[1] : "", StringComparison.Ordinal))).Distinct();
+        var most = s_usual.Where(u => Begins(u.Key, words)).Select(u => u.Key.Length).DefaultIfEmpty().Max();
+        return s_usual.Where(u => u.Key.Length == most && Begins(u.Key, words)).SelectMany(u => u.Items.Select(i => i.Replace("{axle}", words.Length > 1 ? words[1] : "", StringComparison.Ordinal))).Distinct();
     }
 
     private bool IsThere(Slot slot) => _sheet.Choices[slot.Id].Id != Option.None;
