@@ -12,14 +12,18 @@ internal static class DirectLabels
     // The room of a letter in pixels, and of a line of text as a share of the height.
     private const double Letter = 10, Height = 0.06;
 
+    /// <summary>So many curves among guides still leave room for names.</summary>
+    private const int MostAmongGuides = 4;
+
     private static readonly double[] s_shares = [0.8, 0.6, 0.4];
 
     public static IEnumerable<DirectLabel> Of(CurveChart chart, PictureSize size)
     {
         double width = Reach(chart.Lines.SelectMany(l => l.X)), height = Reach(chart.Lines.SelectMany(l => l.Y));
+        var crowded = chart.Lines.Any(l => l.IsGuide) && chart.Lines.Count(l => l is { IsGuide: false, IsSpot: false }) > MostAmongGuides;
         var taken = new List<(double From, double To, double Y)>();
         // Guides are in no key: they come first. A point has its mark in the key, and its name would lie across the lines that meet in it.
-        foreach (var line in chart.Lines.Where(l => !l.Then && !l.IsSpot).OrderBy(l => !l.IsGuide))
+        foreach (var line in chart.Lines.Where(l => !l.Then && !l.IsSpot && (l.IsGuide || !crowded)).OrderBy(l => !l.IsGuide))
             foreach (var label in Places(line, width, height))
             {
                 var room = line.Name.Length * Letter / size.Width;

@@ -37,6 +37,14 @@ public sealed class NotingTests : SheetPages
     }
 
     [Theory]
+    [InlineData("engine.torque-curve", "800 rpm, 165 lbf ft")]
+    [InlineData("brakes.gauge.front", "20 lbf, 112 psi")]
+    [InlineData("brakes.gauge.deceleration", "20 lbf, 0.3")]
+    [InlineData("duty.profile.speed", "300 ft, 25 mph")]
+    public void A_curve_is_asked_for_with_an_example_in_its_own_units(string key, string example) =>
+        Assert.Equal(example, Page("engine", key).Find("textarea#note-value").GetAttribute("placeholder"));
+
+    [Theory]
     [InlineData("axles", "axle.front.track", "58", null, "note-error", "unit")]
     [InlineData("axles", "axle.front.track", "", null, "note-error", "nothing is written")]
     [InlineData("axles", "axle.front.track", "-3 in", null, "note-error", "more than 0")]

@@ -1,3 +1,5 @@
+using Crossmember.Builds.Evaluation;
+
 namespace Crossmember.Web.Features.Brakes;
 
 /// <summary>A part of the Brakes page: which calculations stand on it, and which of them draw.</summary>
@@ -9,6 +11,21 @@ public sealed record BrakeArea(string Path, string Title, string Term, string Le
 {
     /// <summary>Whether every loading is drawn in one picture until somebody picks one: a balance that is right for one may be wrong for the other.</summary>
     public bool Together => Path == "balance";
+
+    /// <summary>Checks that belong to another part and decide here too: a brake on the driveline lets go when a wheel is jacked.</summary>
+    public IEnumerable<SheetFinding> Borrowed(Sheet sheet) =>
+        Path == "parking" && sheet.Instance("brakes.layout") is { } layout ? Sheet.FindingsOf(layout).Where(f => f.Finding.Check == "parking") : [];
+
+    /// <summary>What it rests on, without what nothing asks for: the makings of a booster or a valve that is not there.</summary>
+    public IReadOnlyList<string> Applying(Sheet sheet)
+    {
+        bool unboosted = IsNone(sheet, "brakes.booster.kind"), valveless = IsNone(sheet, "brakes.valve.kind"), noParking = IsNone(sheet, "brakes.parking.kind");
+        return [.. Settings.Where(k => !(unboosted && (k.StartsWith("brakes.gauge.dead", StringComparison.Ordinal) || IsMaking(k, "brakes.booster."))) && !(valveless && IsMaking(k, "brakes.valve.")) && !(noParking && IsMaking(k, "brakes.parking.")))];
+    }
+
+    private static bool IsNone(Sheet sheet, string kind) => sheet.Key(kind)?.Value.Text == "none";
+
+    private static bool IsMaking(string key, string of) => key.StartsWith(of, StringComparison.Ordinal) && !key.EndsWith(".kind", StringComparison.Ordinal);
 
     public static IReadOnlyList<BrakeArea> All { get; } =
     [
@@ -27,7 +44,8 @@ public sealed record BrakeArea(string Path, string Title, string Term, string Le
             "The same foot with the booster dead, the front circuit lost, the rear circuit lost, side by side.", ["brakes.stop"], ["brakes.rule", "duty.pedal-force", "duty.grip", "brakes.circuits", "brakes.valve.bypass"],
             "brakes.failure"),
         new("heat", "Heat", "temperatures in a stop, in repeated stops, on a descent, on a drive",
-            "What one stop, many stops and a long hill make of discs, drums and fluid.", ["brakes.drive-heat", "brakes.descent", "brakes.repeated-stops", "brakes.stop-heat"], ["brakes.fluid.grade", "brakes.fluid.state"],
+            "What one stop, many stops and a long hill make of discs, drums and fluid. Temperatures may be a third off: they show which end is short of iron or air, and a thermometer after a drive tells the rest.", ["brakes.drive-heat", "brakes.descent", "brakes.repeated-stops", "brakes.stop-heat"], ["duty.stop-speed", "duty.stops.count", "duty.stops.from", "duty.stops.to", "duty.stops.interval", "duty.descent.grade", "duty.descent.length", "duty.descent.speed", "duty.descent.engine-power", "duty.brake-temperature",
+             "duty.air-temperature", "brakes.fluid.grade", "brakes.fluid.state"],
             "brakes.stop-heat", "brakes.repeated-stops", "brakes.descent", "brakes.drive-heat", "brakes.heat-store"),
         new("parking", "Parking", "holding on a grade, both ways",
             "Which hill the parking brake holds, facing up and facing down, by the hand and by the grip of its axle.", [], ["brakes.rule", "duty.parking-grade", "duty.grip", "brakes.parking.kind", "brakes.parking.lever-ratio", "brakes.parking.cable-efficiency"],

@@ -18,31 +18,50 @@ public enum Tell
     Gravities,
 
     Percent,
+
+    /// <summary>How much more of its grip the front uses than the rear, in words.</summary>
+    Ahead,
 }
 
-/// <summary>A figure of the overview: the word before it, and the output that it is.</summary>
-public sealed record Figured(string Label, string Output, Tell As = Tell.Plain);
+/// <summary>A figure of the overview: the word before it, in which <see cref="Grip"/> stands for the grip of the road, and the output that it is.</summary>
+public sealed record Figured(string Label, string Output, Tell As = Tell.Plain)
+{
+    public const string Grip = "{duty.grip}";
+}
 
 /// <summary>One question of the overview and where its answer stands.</summary>
 /// <param name="Part">The part of the page that tells more.</param>
 /// <param name="Checks">Checks whose worst verdict answers it; none: all that the calculation raises.</param>
 public sealed record Headline(string Title, string Part, string Calculation, IReadOnlyList<string> Checks, params IReadOnlyList<Figured> Figures)
 {
+    /// <summary>Check of another calculation that answers it as well.</summary>
+    public (string Instance, string Check)? Also { get; init; }
+
+    /// <summary>What goes before the sentence of the worst check where that is not good, beside the figures; null: no sentence.</summary>
+    public string? Why { get; init; }
+
+    /// <summary>Nothing is asked of a booster that is not there.</summary>
+    public bool OfBooster { get; init; }
+
+    /// <summary>Left out until there is a figure.</summary>
+    public bool OnlyTold { get; init; }
+
     /// <summary>In the order in which they are asked.</summary>
     public static IReadOnlyList<Headline> All { get; } =
     [
-        new("Which end locks first", "balance", "brakes.lock-order", [], new("first to lock", "first"), new("at", "deceleration", Tell.Gravities), new("with", "pedalForce"), new("of the grip used", "efficiency", Tell.Percent)),
-        new("By the rule picked", "balance", "brakes.adhesion", [], new("front over rear at the tightest", "frontOverRear"), new("at", "worst", Tell.Gravities)),
+        new("Gauges", "gauge", "brakes.gauge-check", ["readings"], new("readings", "count"), new("as the sheet expects", "within")) { OnlyTold = true, Why = "pressures on these pages may be off: " },
+        new("Which end locks first", "balance", "brakes.lock-order", [], new("first to lock", "first"), new("at", "deceleration", Tell.Gravities), new("with", "pedalForce"), new($"on a road of grip {Figured.Grip} uses", "efficiency", Tell.Percent)),
+        new("By the rule picked", "balance", "brakes.adhesion", [], new("", "frontOverRear", Tell.Ahead), new("at", "worst", Tell.Gravities)),
         new("A hard stop", "pedal", "brakes.stop", [], new("takes", "pedalForce"), new("all the leg makes", "atMost", Tell.Gravities), new("stops in", "distance")),
-        new("Booster dead", "failures", "brakes.failure", ["booster-dead"], new Figured("leaves", "boosterDead", Tell.Gravities)),
+        new("Booster dead", "failures", "brakes.failure", ["booster-dead"], new Figured("leaves", "boosterDead", Tell.Gravities)) { OfBooster = true },
         new("Front circuit lost", "failures", "brakes.failure", ["front-lost"], new Figured("leaves", "frontLost", Tell.Gravities)),
         new("Rear circuit lost", "failures", "brakes.failure", ["rear-lost"], new Figured("leaves", "rearLost", Tell.Gravities)),
         new("A burst hose", "wheels", "brakes.layout", ["circuits"], new Figured("wheels still braking", "wheelsLeft")),
         new("Parts that suit each other", "wheels", "brakes.layout", ["alike", "residual-front", "residual-rear", "metering", "master", "fluid"]),
-        new("Pedal left", "pedal", "brakes.pedal-travel", [], new("of the way used at high line pressure", "usedShare", Tell.Percent), new("at 50 lbf", "reserveUsed", Tell.Percent)),
-        new("Booster", "pedal", "brakes.pedal-line", [], new("runs out at", "knee"), new("high line pressure takes", "hardForce"), new("dead", "deadForce")),
-        new("Strokes left, engine dead", "pedal", "brakes.booster-reserve", [], new Figured("helped strokes", "strokes")),
-        new("Hill it parks on", "parking", "brakes.parking", [], new("by grip facing up", "steepestUp", Tell.Percent), new("facing down", "steepestDown", Tell.Percent), new("pull", "effort")),
+        new("Pedal left", "pedal", "brakes.pedal-travel", ["floor", "reserve", "stroke", "free-play"], new("of the way used at high line pressure", "usedShare", Tell.Percent), new("at 50 lbf", "reserveUsed", Tell.Percent)),
+        new("Booster", "pedal", "brakes.pedal-line", [], new("runs out at", "knee"), new("high line pressure takes", "hardForce"), new("dead", "deadForce")) { OfBooster = true, Why = "" },
+        new("Strokes left, engine dead", "pedal", "brakes.booster-reserve", [], new Figured("helped strokes", "strokes")) { OfBooster = true },
+        new("Hill it parks on", "parking", "brakes.parking", [], new("by grip facing up", "steepestUp", Tell.Percent), new("facing down", "steepestDown", Tell.Percent), new("pull", "effort")) { Also = ("brakes.layout", "parking"), Why = "" },
         new("Long hill and stops", "heat", "brakes.drive-heat", [], new("front", "frontRotor"), new("rear", "rearRotor"), new("fluid in front", "frontFluid"), new("pedal hot", "pedalHot"), new("cold", "pedalCold")),
     ];
 }
@@ -61,10 +80,15 @@ public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Ce
     public static IReadOnlyList<HeadlineRow> Of(AreaView view, MeasureSystem measure)
     {
         List<string> conditions = [.. view.Conditions.Reverse()];
+        var unboosted = view.Now.Key("brakes.booster.kind")?.Value.Text == "none";
         var rows = new List<HeadlineRow>();
         foreach (var about in Headline.All)
         {
-            if (view.Now.Instance(about.Calculation) is { } whole) rows.Add(new(about, [(Cell(view, about, whole, measure), Math.Max(1, conditions.Count))]));
+            if (about.OfBooster && unboosted) rows.Add(new(about, [(new(null, [], "none fitted"), Math.Max(1, conditions.Count))]));
+            else if (view.Now.Instance(about.Calculation) is { } whole)
+            {
+                if (!about.OnlyTold || Told(whole, about.Figures[0], measure) is not null) rows.Add(new(about, [(Cell(view, about, whole, measure), Math.Max(1, conditions.Count))]));
+            }
             else if (conditions.Select(c => view.Now.Instance($"{about.Calculation}[condition={c}]")).ToList() is var each && each.Exists(e => e is not null))
                 rows.Add(new(about, [.. each.Select(e => (e is null ? null : Cell(view, about, e, measure), 1))]));
         }
@@ -81,6 +105,7 @@ public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Ce
         {
             Tell.Gravities => Gravities(spec.Dimension == Dimension.Acceleration ? value.Number / Loading.Gravity : value.Number),
             Tell.Percent => $"{CurveWords.Rounded(100 * value.Number)} %",
+            Tell.Ahead => $"{(value.Number < 0 ? "rear ahead of front" : "front ahead of rear")} by {Math.Abs(value.Number).ToString("0.00", CultureInfo.InvariantCulture)} of grip",
             _ => Plain(spec, value.Number, measure),
         };
     }
@@ -97,12 +122,21 @@ public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Ce
     private static HeadlineCell Cell(AreaView view, Headline about, InstanceState state, MeasureSystem measure)
     {
         var past = view.Past(state);
-        var worst = Sheet.FindingsOf(state).Select(f => f.Finding).Where(f => about.Checks.Count == 0 || about.Checks.Contains(f.Check)).MaxBy(f => f.Verdict);
+        var also = about.Also is { } other && view.Now.Instance(other.Instance) is { } there ? Sheet.FindingsOf(there).Select(f => f.Finding).FirstOrDefault(f => f.Check == other.Check) : null;
+        var own = Sheet.FindingsOf(state).Select(f => f.Finding).Where(f => about.Checks.Count == 0 || about.Checks.Contains(f.Check));
+        var worst = (also is null ? own : own.Append(also)).MaxBy(f => f.Verdict);
+        // What another part found is told even where something here is worse: nothing else on this row tells it.
+        var why = also is { Verdict: not Verdict.Pass } ? also : worst;
         List<HeadlineFigure> figures =
         [
             .. about.Figures.Select(f => (f.Label, Now: Told(state, f, measure), Was: Told(past, f, measure))).Where(f => f.Now is not null)
-                .Select(f => new HeadlineFigure(Sentences.InMeasures(f.Label, measure), f.Now!, view.Then is null || f.Was == f.Now ? null : f.Was ?? Words.DontKnow)),
+                .Select(f => new HeadlineFigure(Sentences.InMeasures(Label(view.Now, f.Label), measure), f.Now!, view.Then is null || f.Was == f.Now ? null : f.Was ?? Words.DontKnow)),
         ];
-        return new(worst?.Verdict, figures, figures.Count == 0 && worst is { Verdict: not Verdict.Pass } ? Sentences.InMeasures(ShopWords.Brief(worst.Text), measure, worst.Exact) : null);
+        return new(worst?.Verdict, figures, why is null or { Verdict: Verdict.Pass } ? null
+            : figures.Count == 0 ? Sentences.InMeasures(ShopWords.Brief(why.Text), measure, why.Exact)
+            : about.Why is { } before ? before + Sentences.InMeasures(ShopWords.Brief(why.Text), measure, why.Exact).Split(". ")[0].TrimEnd('.') : null);
     }
+
+    private static string Label(Sheet sheet, string label) =>
+        label.Replace(Figured.Grip, sheet.Key("duty.grip")?.Value is { IsNumber: true } grip ? grip.Number.ToString("0.00", CultureInfo.InvariantCulture) : "assumed", StringComparison.Ordinal);
 }

@@ -1,5 +1,6 @@
 using Crossmember.Builds.Evaluation;
 using Crossmember.Builds.Journal;
+using Crossmember.Builds.Parameters;
 using Crossmember.Builds.Slots;
 using Crossmember.Engineering.Calculations;
 using Crossmember.Engineering.Quantities;
@@ -15,6 +16,12 @@ public sealed partial class NoteForm
     private static readonly Dictionary<Basis, string> s_from = new()
     {
         [Basis.Measured] = "measured on this vehicle", [Basis.Published] = "published: handbook, plate, marking", [Basis.Vendor] = "a vendor says so", [Basis.Assumed] = "assumed",
+    };
+
+    private static readonly Dictionary<Dimension, (string Us, string Metric)> s_points = new()
+    {
+        [Dimension.Force] = ("20 lbf", "90 N"), [Dimension.Pressure] = ("112 psi", "0.77 MPa"), [Dimension.RotationalSpeed] = ("800 rpm", "800 rpm"), [Dimension.Torque] = ("165 lbf ft", "224 N m"),
+        [Dimension.Speed] = ("25 mph", "40 km/h"), [Dimension.Length] = ("300 ft", "100 m"),
     };
 
     private string _key = "", _listed = "", _text = "", _spread = "", _way = "", _example = "";
@@ -96,8 +103,15 @@ public sealed partial class NoteForm
         _hasSpread = pattern?.Form == Form.Number;
         var now = Lines.FirstOrDefault(l => l.Noting == _key || l.Keys.Contains(_key)) ?? Elsewhere.Find(_key);
         _way = pattern is null ? "" : $"{(now is { State.Value.IsAbsent: false } known ? $"Now {known.Value(Measure)}. " : "Not known yet. ")}{Words.Sentence(pattern.Measure)}.";
-        _example = pattern?.Dimension is { } dimension && dimension != Dimension.Dimensionless ? $"for example 12 {Display.Customary(dimension, Measure).Code}" : pattern?.Form == Form.Text ? "as it is written on the part" : "for example 4.10";
+        _example = _isCurve ? Points(pattern!) : pattern?.Dimension is { } dimension && dimension != Dimension.Dimensionless ? $"for example 12 {Display.Customary(dimension, Measure).Code}" : pattern?.Form == Form.Text ? "as it is written on the part" : "for example 4.10";
     }
+
+    /// <summary>A first pair in the units of the key itself, so that nobody wonders what goes first.</summary>
+    /// <summary>A first pair in the units of the key itself, so that nobody wonders what goes first.</summary>
+    private string Points(ParameterPattern pattern) => $"{Some(pattern.Dimension)}, {Some(pattern.CurveUnit?.Dimension)}";
+
+    private string Some(Dimension? dimension) => dimension is null || dimension == Dimension.Dimensionless ? "0.3"
+        : s_points.TryGetValue(dimension, out var usual) ? Measure == MeasureSystem.Metric ? usual.Metric : usual.Us : $"10 {Display.Customary(dimension, Measure).Code}";
 
     private string Draft(string field) => $"note.{Sheet.Build.Id}.{Item.Id}.{_key}.{field}{(Correcting is null ? "" : ".right")}";
 
