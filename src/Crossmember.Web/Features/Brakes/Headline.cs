@@ -76,6 +76,9 @@ public sealed record HeadlineCell(Verdict? Verdict, IReadOnlyList<HeadlineFigure
 /// <summary>A question with its answer in every loading, or one for all of them.</summary>
 public sealed record HeadlineRow(Headline About, IReadOnlyList<(HeadlineCell? Cell, int Span)> Cells)
 {
+    /// <summary>Whether it says anything in any loading.</summary>
+    public bool IsAnswered => Cells.Any(c => c.Cell is { Figures.Count: > 0 } or { Verdict: not (null or Verdict.Unknown) } or { Verdict: null, Says: not null });
+
     /// <summary>Lightest first, as the columns.</summary>
     public static IReadOnlyList<HeadlineRow> Of(AreaView view, MeasureSystem measure)
     {
