@@ -1,8 +1,5 @@
-using AngleSharp.Dom;
 using Bunit;
 using Crossmember.Builds.Searching;
-using Crossmember.Tests.Brakes;
-using Crossmember.Web.Features;
 using Crossmember.Web.Features.Brakes;
 using Crossmember.Web.Tests.MasterSheet;
 
