@@ -67,8 +67,11 @@ internal static class PartsSearchLook
         void Kind(string name, Func<int, (string Key, JsonNode Value)[]> of)
         {
             for (var i = 0; i < Each; i++)
-                stock.Add(new JsonObject { ["id"] = $"{name}-{i}", ["title"] = $"{name} {i}", ["each"] = $"{40 + (7 * i)}.00 USD",
-                    ["option"] = new JsonObject { ["parameters"] = new JsonObject(of(i).Select(p => KeyValuePair.Create(p.Key, (JsonNode?)p.Value))) } });
+                stock.Add(new JsonObject
+                {
+                    ["id"] = $"{name}-{i}", ["title"] = $"{name} {i}", ["each"] = $"{40 + (7 * i)}.00 USD",
+                    ["option"] = new JsonObject { ["parameters"] = new JsonObject(of(i).Select(p => KeyValuePair.Create(p.Key, (JsonNode?)p.Value))) }
+                });
         }
         Kind("caliper", i => [("wheel.front.*.brake.piston-diameter", $"{64 + (2 * i)} mm")]);
         Kind("rotor", i => [("wheel.front.*.brake.rotor-diameter", $"{290 + (5 * i)} mm"), ("wheel.front.*.brake.pad-outer-diameter", $"{286 + (5 * i)} mm"), ("wheel.front.*.brake.pad-inner-diameter", $"{200 + (4 * i)} mm")]);
