@@ -79,9 +79,9 @@ public static class ValueReader
                 return Curve(e, pointer, pattern, faults) is { } curve ? (Engineering.Calculations.Value.Of(curve), e.GetRawText()) : default;
             default:
                 if (Quantity(e, pointer, pattern.Dimension!, faults) is not { } si) return default;
-                if (pattern.MoreThan is { } least && pattern.Told(si) <= least)
+                if (pattern.Told(si) is var told && (told <= pattern.MoreThan || told < pattern.AtLeast))
                 {
-                    faults.Add(pointer, $"{pattern.Meaning} is {e.GetRawText().Trim('"')}", $"it must be more than {least} {pattern.Unit}");
+                    faults.Add(pointer, $"{pattern.Meaning} is {e.GetRawText().Trim('"')}", $"it must be {(pattern.MoreThan is { } least ? $"more than {least}" : $"at least {pattern.AtLeast}")} {pattern.Unit}");
                     return default;
                 }
                 return (Engineering.Calculations.Value.Of(si), e.ValueKind == JsonValueKind.String ? e.GetString()! : e.GetRawText());

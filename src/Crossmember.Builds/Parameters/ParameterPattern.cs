@@ -34,6 +34,9 @@ public sealed record ParameterPattern
     /// <summary>In the canonical unit; at or below it the value is outside its definition.</summary>
     public double? MoreThan { get; init; }
 
+    /// <summary>Likewise, with the edge itself allowed: a gap may be nothing, but not less.</summary>
+    public double? AtLeast { get; init; }
+
     public string Page { get; init; } = "";
 
     public string Meaning { get; init; } = "";

@@ -8,6 +8,9 @@ namespace Crossmember.Builds.Parameters;
 /// <summary>Every declared key pattern, from <c>data/parameters.csv</c>.</summary>
 public sealed class ParameterTable
 {
+    /// <summary>Before a smallest value that is itself allowed.</summary>
+    private const char Edge = '=';
+
     private readonly Dictionary<int, ParameterPattern[]> _byLength;
 
     public ParameterTable(IEnumerable<ParameterPattern> patterns)
@@ -68,7 +71,8 @@ public sealed class ParameterTable
             CurveUnit = form == Form.Curve ? Units.Require(units[1]) : null,
             Merge = c[3] == "sum" ? Merge.Sum : Merge.One,
             Default = Number(c[4]) is { } d ? unit!.ToSi(d) : null,
-            MoreThan = Number(c[5]),
+            MoreThan = c[5].StartsWith(Edge) ? null : Number(c[5]),
+            AtLeast = c[5].StartsWith(Edge) ? Number(c[5][1..]) : null,
             Page = c[6],
             Meaning = c[7],
             Measure = c[8],
